@@ -27,6 +27,9 @@ public sealed class RolledLaw : LiftLaw
         LobeLiftIn = At(0).LiftIn;
     }
 
+    /// <summary>The follower touches the whole surface; false where it bridges a hollow.</summary>
+    public bool ReachesAll => monotone;
+
     public override double LobeLiftIn { get; }
 
     public override double SupportStartRad { get; }
