@@ -58,12 +58,15 @@ public sealed class BandJudge
     /// <summary>Whether a path tells all: the follower reaches everywhere, and no removal is deep enough for normals to cross.</summary>
     private BandAnswer? FromMilled(RidePath path, double turnRad)
     {
-        if (!path.ReachesAll || path.LeastConvexRadiusIn <= limits.CleanupIn)
+        if (!path.ReachesAll || path.DeepestIn <= limits.CleanupIn)
             return null;
         var gap = new RideGap(path, finish.Ride, turnRad);
-        var max = Possible(gap.MaxBase(limits.CleanupIn).BaseRadiusIn);
-        var removal = gap.Removal(MeasuredAt(Judged(max)));
-        return removal.MaxIn < path.LeastConvexRadiusIn ? MetalBand.Answer(max, Judged(max), removal, limits) : null;
+        var tightest = gap.MaxBase(limits.CleanupIn);
+        double max = Possible(tightest.BaseRadiusIn), judged = Judged(max);
+        var removal = gap.Removal(MeasuredAt(judged));
+        if (judged == max && max > 0)
+            removal = removal with { MinIn = limits.CleanupIn, MinAtRad = tightest.AtRad };
+        return removal.MaxIn < path.DeepestIn && -removal.MinIn < path.FarthestOutIn ? MetalBand.Answer(max, judged, removal, limits) : null;
     }
 
     /// <summary>The nose stands out most and the heel least, whatever the turn.</summary>

@@ -9,6 +9,7 @@ namespace GrindShop.Lobes;
 /// </summary>
 internal readonly ref struct RideGap
 {
+    private const int MostWalked = 20;
     private readonly RidePath path;
     private readonly RideLift lift;
     private readonly int whole;
@@ -37,14 +38,22 @@ internal readonly ref struct RideGap
     {
         var onBase = baseRadiusIn + path.Follower.RadiusIn;
         var (least, most) = ExtremesAt((float)onBase);
-        var (minAt, min) = Extreme(least, onBase);
-        var (maxAt, max) = Extreme(most, onBase);
-        return new(min, minAt, max, maxAt, false);
+        var (minAt, min) = Highest(least, -1, onBase);
+        var (maxAt, max) = Highest(most, 1, onBase);
+        return new(-min, minAt, max, maxAt, false);
     }
 
-    private (double AtRad, double Distance) Extreme(int i, double onBase)
+    /// <summary>From the direction the pass has found, up to the top of the true distance.</summary>
+    private (double AtRad, double Signed) Highest(int i, int sign, double onBase)
     {
-        double before = Distance(i - 1, onBase), here = Distance(i, onBase), after = Distance(i + 1, onBase);
+        double before = sign * Distance(i - 1, onBase), here = sign * Distance(i, onBase), after = sign * Distance(i + 1, onBase);
+        for (var walked = 0; walked < MostWalked && Math.Max(before, after) > here; walked++)
+        {
+            if (after > before)
+                (i, before, here, after) = (i + 1, here, after, sign * Distance(i + 2, onBase));
+            else
+                (i, before, here, after) = (i - 1, sign * Distance(i - 2, onBase), before, here);
+        }
         var (shift, rise) = Parabola.Top(before, here, after);
         return (CamRad(i + shift), here + rise);
     }

@@ -14,17 +14,23 @@ internal sealed class RidePath
     /// <summary>4 sin^2(m step / 2): squared chord over m steps on the unit circle.</summary>
     private static readonly double[] Chord = [.. Enumerable.Range(0, 2 * Reach).Select(m => 4 * Math.Pow(Math.Sin(m * StepRad / 2), 2))];
 
-    private RidePath(RolledLaw law, Follower follower, double baseRadiusIn, double leastConvexRadiusIn)
+    private RidePath(RolledLaw law, Follower follower, LobeContour surface, bool isGrown)
     {
-        (Follower, LeastConvexRadiusIn, ReachesAll) = (follower, leastConvexRadiusIn, law.ReachesAll);
+        (Follower, ReachesAll) = (follower, law.ReachesAll && isGrown);
+        DeepestIn = surface.MinConvexRadiusIn;
+        FarthestOutIn = (surface.MinConcaveRadiusIn ?? double.PositiveInfinity) - follower.RadiusIn;
+        var baseRadiusIn = surface.BaseCircleDiameterIn / 2;
         for (var i = 0; i < Count; i++)
             Set(i, law.At(-Math.PI + i * StepRad), baseRadiusIn + follower.RadiusIn);
     }
 
     public Follower Follower { get; }
 
-    /// <summary>Sharpest convex radius of the blank's surface, in: deeper than that, normals cross.</summary>
-    public double LeastConvexRadiusIn { get; }
+    /// <summary>Sharpest convex radius of the blank's surface, in: deeper than that, its normals cross.</summary>
+    public double DeepestIn { get; }
+
+    /// <summary>Sharpest hollow of the path, in: farther out than that, its normals cross.</summary>
+    public double FarthestOutIn { get; }
 
     /// <summary>The follower touches the whole surface, so its path tells all about it.</summary>
     public bool ReachesAll { get; }
@@ -43,8 +49,8 @@ internal sealed class RidePath
         var around = nominal.IsFlat ? Follower.Flat : Follower.Roller(Math.Max(nominal.Follower.RadiusIn - stockIn, 1e-3));
         var baseRadius = nominal.BaseRadiusIn + stockIn;
         var grown = stockIn + 1e-3 < nominal.Follower.RadiusIn || nominal.IsFlat;
-        var sharpest = LobeContour.Of(nominal.Law, around, 2 * baseRadius, Count).MinConvexRadiusIn;
-        return new(new RolledLaw(nominal.Law, around, 2 * baseRadius, follower), follower, baseRadius, grown ? sharpest : 0);
+        var surface = LobeContour.Of(nominal.Law, around, 2 * baseRadius, Count);
+        return new(new RolledLaw(nominal.Law, around, 2 * baseRadius, follower), follower, surface, grown);
     }
 
     /// <summary>Distance from a point at a grid direction to the path, in; negative outside it.</summary>
