@@ -35,17 +35,14 @@ public static class MasterLobe
     /// <summary>Durations and lift of each setting.</summary>
     public static ImmutableArray<MasterResult> Results(
         LiftLaw law, Follower follower, WheelSetting madeAt, IEnumerable<WheelSetting> groundAt, IReadOnlyList<double> durationsAtIn) =>
-        [.. groundAt.Select(setting => Result(Ground(law, follower, madeAt, setting), setting, durationsAtIn) with
-        {
-            IsSound = IsSound(law, follower, madeAt, setting),
-        })];
+        [.. groundAt.Select(setting => Result(Ground(law, follower, madeAt, setting), setting, durationsAtIn, IsSound(law, follower, madeAt, setting)))];
 
     /// <summary>The wheel-centre motion that a master stores.</summary>
     public static RolledLaw WheelMotion(LiftLaw law, Follower follower, WheelSetting madeAt) =>
         new(law, follower, madeAt.BaseCircleDiameterIn, Follower.Roller(madeAt.WheelRadiusIn));
 
-    private static MasterResult Result(LiftLaw law, WheelSetting setting, IReadOnlyList<double> durationsAtIn) =>
-        new(setting, law.LobeLiftIn, [.. durationsAtIn.Select(at => new CheckedDuration(at, law.DurationCrankDeg(at)))], true);
+    private static MasterResult Result(LiftLaw law, WheelSetting setting, IReadOnlyList<double> durationsAtIn, bool isSound) =>
+        new(setting, law.LobeLiftIn, [.. durationsAtIn.Select(at => new CheckedDuration(at, law.DurationCrankDeg(at)))], isSound);
 
     private static bool IsSound(LiftLaw law, Follower follower, WheelSetting madeAt, WheelSetting groundAt)
     {
