@@ -14,15 +14,15 @@ internal static class LobeShape
         var contour = LobeContour.Of(lobe.Law, lobe.Follower, baseCircleDiameterIn);
         if (contour.IsUndercut)
             yield return $"The {name} lobe cannot be ground at a base circle of {In(baseCircleDiameterIn)} in: the lifter would undercut it.";
-        if (lobe.Follower.Kind == FollowerKind.Flat && contour.MinFootRadiusIn > cam.Grind.FollowerDiameterIn / 2)
-            yield return $"The {name} lobe is too fast for this tappet: it needs a foot of {In(2 * contour.MinFootRadiusIn)} in, and the foot is {In(cam.Grind.FollowerDiameterIn)} in.";
+        if (contour.MinFootRadiusIn is { } foot && foot > cam.Grind.FollowerDiameterIn / 2)
+            yield return $"The {name} lobe is too fast for this tappet: it needs a foot of {In(2 * foot)} in, and the foot is {In(cam.Grind.FollowerDiameterIn)} in.";
     }
 
     public static string? Advice(string name, FinishLobe lobe, double baseCircleDiameterIn)
     {
         var contour = LobeContour.Of(lobe.Law, lobe.Follower, baseCircleDiameterIn);
-        return lobe.Follower.Kind == FollowerKind.Roller && contour.MaxPressureAngleDeg > UsualPressureAngleDeg
-            ? string.Create(CultureInfo.InvariantCulture, $"The {name} lobe presses its roller at up to {contour.MaxPressureAngleDeg:0} degrees; {UsualPressureAngleDeg:0} is the usual limit.")
+        return contour.MaxPressureAngleDeg is { } angle && angle > UsualPressureAngleDeg
+            ? string.Create(CultureInfo.InvariantCulture, $"The {name} lobe presses its roller at up to {angle:0} degrees; {UsualPressureAngleDeg:0} is the usual limit.")
             : null;
     }
 

@@ -64,6 +64,9 @@ public sealed class Order
     /// <summary>The shop's answer to <see cref="Spec"/> as it was computed when the specification was last set; null while it is incomplete.</summary>
     public FeasibilityAnswer? Answer { get; private set; }
 
+    /// <summary>The verdict of <see cref="Answer"/>, for lists.</summary>
+    public Verdict? Verdict { get; private set; }
+
     /// <summary>The blank the price stands on.</summary>
     public string? QuotedPartNumber { get; private set; }
 
@@ -100,6 +103,7 @@ public sealed class Order
             CustomerReference = enquiry.CustomerReference,
             Spec = enquiry.Spec,
             Answer = answer,
+            Verdict = answer?.Verdict,
             ReceivedAt = at,
         };
         order.Note(OrderEventKind.Received, by, at, $"Specification received ({enquiry.Channel.Words()}).");
@@ -113,6 +117,7 @@ public sealed class Order
             return NotNow("corrected");
         Spec = spec;
         Answer = answer;
+        Verdict = answer?.Verdict;
         DropPrice();
         State = OrderState.New;
         Note(OrderEventKind.Corrected, by, at, why);
