@@ -1,3 +1,5 @@
+using GrindShop.Shop.Records;
+
 namespace GrindShop.Testing;
 
 /// <summary>A folder for one test or one test process, which the server's unprivileged account can enter.</summary>
@@ -5,6 +7,7 @@ public sealed record TestFolder(string Path) : IDisposable
 {
     private const string Prefix = "grindshop-tests-";
     private const UnixFileMode Enterable = (UnixFileMode)0b111_001_001;
+    private static readonly FileStreamOptions Held = new() { Mode = FileMode.Open, Access = FileAccess.ReadWrite, Share = FileShare.None };
     private static readonly TimeSpan Abandoned = TimeSpan.FromHours(1);
 
     public static TestFolder Make()
@@ -14,23 +17,24 @@ public sealed record TestFolder(string Path) : IDisposable
         return new(folder.FullName);
     }
 
-    /// <summary>Removes what killed test processes left behind: old folders whose lock nobody holds.</summary>
+    /// <summary>Removes what killed test processes left behind: old folders whose lock nobody holds, and the socket each names.</summary>
     public static void SweepAbandoned()
     {
         foreach (var folder in new DirectoryInfo(System.IO.Path.GetTempPath()).GetDirectories(Prefix + "*"))
-            if (DateTime.UtcNow - folder.LastWriteTimeUtc > Abandoned && IsFree(folder.FullName)) new TestFolder(folder.FullName).Dispose();
+            if (DateTime.UtcNow - folder.LastWriteTimeUtc > Abandoned) Sweep(folder.FullName);
     }
 
-    private static bool IsFree(string folder)
+    private static void Sweep(string folder)
     {
         try
         {
-            using var hold = File.Open(System.IO.Path.Combine(folder, "postgres.lock"), FileMode.Open, FileAccess.ReadWrite, FileShare.None);
-            return true;
+            using var hold = new StreamReader(File.Open(System.IO.Path.Combine(folder, "postgres.lock"), Held));
+            SocketFolder.Remove(hold.ReadToEnd().Trim());
+            Directory.Delete(folder, recursive: true);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return false;
+            // In use, or another user's.
         }
     }
 

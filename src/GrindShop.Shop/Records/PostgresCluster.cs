@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace GrindShop.Shop.Records;
 
 /// <summary>The cluster's folder on disk, held by a lock for as long as an instance of the application uses it.</summary>
@@ -76,6 +78,21 @@ internal sealed class PostgresCluster : IDisposable
         binaries.Initdb, "-D", Unfinished, "-U", PrivatePostgres.User, "--auth-local=trust", "--auth-host=reject",
         "--encoding=UTF8", "--locale=C.UTF-8", "--data-checksums", .. durable ? Array.Empty<string>() : ["--no-sync"],
     ];
+
+    /// <summary>What the last holder of the lock wrote into it.</summary>
+    public async Task<string> ReadNoteAsync(CancellationToken cancel)
+    {
+        hold.Position = 0;
+        using var reader = new StreamReader(hold, leaveOpen: true);
+        return (await reader.ReadToEndAsync(cancel)).Trim();
+    }
+
+    public async Task WriteNoteAsync(string line, CancellationToken cancel)
+    {
+        hold.SetLength(0);
+        await hold.WriteAsync(Encoding.UTF8.GetBytes(line + '\n'), cancel);
+        await hold.FlushAsync(cancel);
+    }
 
     public void Dispose() => hold.Dispose();
 }

@@ -27,7 +27,7 @@ internal sealed class PostgresProcess
     {
         var process = new PostgresProcess(new("/bin/sh",
         [
-            "-c", "exec \"$@\" </dev/null >>\"$0\" 2>&1", log,
+            "-c", "umask 077; exec \"$@\" </dev/null >>\"$0\" 2>&1", log,
             "setsid", .. account.Prefix, "setpriv", "--pdeathsig", "INT", "--", .. server,
         ])
         { WorkingDirectory = "/", Environment = { ["LC_ALL"] = "C" } });

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using Npgsql;
 
 namespace GrindShop.Shop.Records;
@@ -54,7 +53,7 @@ public sealed class PrivatePostgres : IAsyncDisposable
     private static async Task<PrivatePostgres> LaunchAsync(
         PostgresCluster cluster, PostgresBinaries binaries, ServerAccount account, bool durable, CancellationToken cancel)
     {
-        var socketFolder = await SocketFolderAsync(account, cancel);
+        var socketFolder = await SocketFolder.MakeAsync(cluster, account, cancel);
         var log = PostgresLog.From(cluster.Log);
         var process = await PostgresProcess.StartAsync(ServerWords(binaries, cluster, socketFolder, durable), account, cluster.Log);
         var server = new PrivatePostgres(cluster, process, socketFolder);
@@ -68,15 +67,6 @@ public sealed class PrivatePostgres : IAsyncDisposable
             await server.DisposeAsync();
             throw;
         }
-    }
-
-    // Socket paths are limited to about 100 characters, so the folder is not inside the data folder.
-    private static async Task<string> SocketFolderAsync(ServerAccount account, CancellationToken cancel)
-    {
-        var folder = $"/tmp/grindshop-{RandomNumberGenerator.GetHexString(16, lowercase: true)}";
-        PostgresCluster.Make(folder, PostgresCluster.Private);
-        await account.TakeOverAsync(folder, cancel);
-        return folder;
     }
 
     private static string[] ServerWords(PostgresBinaries binaries, PostgresCluster cluster, string socketFolder, bool durable) =>
@@ -133,7 +123,7 @@ public sealed class PrivatePostgres : IAsyncDisposable
     {
         if (Interlocked.Exchange(ref stopped, 1) == 1) return;
         await process.StopAsync();
-        if (Directory.Exists(socketFolder)) Directory.Delete(socketFolder, recursive: true);
+        SocketFolder.Remove(socketFolder);
         cluster.Dispose();
     }
 }
