@@ -7,6 +7,8 @@ namespace GrindShop.Web;
 
 public static class Program
 {
+    private const string UsualAddress = "http://127.0.0.1:5080";
+
     public static async Task<int> Main(string[] args)
     {
         try
@@ -25,6 +27,8 @@ public static class Program
     {
         var builder = WebApplication.CreateBuilder(args);
         builder.WebHost.UseStaticWebAssets();
+        if (string.IsNullOrEmpty(builder.Configuration["urls"]) && string.IsNullOrEmpty(builder.Configuration["http_ports"]))
+            builder.WebHost.UseUrls(UsualAddress);
         await using var database = await ShopDatabase.OpenAsync(builder.Configuration);
         builder.AddWeb(database.ConnectionString);
         await using var app = builder.Build();

@@ -34,5 +34,6 @@ public static class WebServices
         app.MapSignInOut();
         app.MapHealth();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        app.MapFallback(() => Results.NotFound()).AllowAnonymous();
     }
 }
