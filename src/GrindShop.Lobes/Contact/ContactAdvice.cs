@@ -16,7 +16,9 @@ public enum FollowerMotion
 /// <param name="Remark">Which row stands in for the alloy, and why.</param>
 public sealed record ContactAdvice(LoadStressFactor Factor, double LoadStressPsi, double PeakPressurePsi, string Remark)
 {
-    /// <summary>Advice for an alloy; null where nothing published comes near. No alloy of blanks was tested itself: every row stands in.</summary>
+    /// <summary>
+    /// Advice for an alloy; null where nothing published comes near. No alloy of blanks was tested itself: every row stands in.
+    /// </summary>
     public static ContactAdvice? For(CamAlloy alloy, FollowerMotion motion)
     {
         if (Row(alloy) is not var (factor, remark))

@@ -30,7 +30,9 @@ public sealed record ContactProfile(IReadOnlyList<ContactRow> Rows)
     /// <summary>Stations without a contact, each with its reason.</summary>
     public IEnumerable<ContactRow> Troubled => Rows.Where(row => !row.Contact.Succeeded);
 
-    /// <exception cref="ArgumentOutOfRangeException">As <see cref="ValveTrain.NormalForceLbf"/> and <see cref="LineContact.Of"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// As <see cref="ValveTrain.NormalForceLbf"/> and <see cref="LineContact.Of"/>.
+    /// </exception>
     public static ContactProfile Of(IReadOnlyList<LobeStation> stations, ValveTrain train, FollowerFace face, double engineRpm) =>
         new([.. stations.Select(station => Row(station, train, face, engineRpm))]);
 

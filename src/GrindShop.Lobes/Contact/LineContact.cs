@@ -39,8 +39,8 @@ public sealed record LineContact(double PeakPressurePsi, double HalfWidthIn, dou
         double poisson1,
         double poisson2)
     {
-        Within.Range(forceLbf, 0, 1e6);
-        Within.Range(widthIn, 0.001, 100);
+        Require.Within(forceLbf, 0, 1e6);
+        Require.Within(widthIn, 0.001, 100);
         CheckRadius(radius1In, nameof(radius1In));
         CheckRadius(radius2In, nameof(radius2In));
         var modulus = Stiffness.Of(modulus1Psi, modulus2Psi, poisson1, poisson2);
@@ -63,6 +63,6 @@ public sealed record LineContact(double PeakPressurePsi, double HalfWidthIn, dou
     private static void CheckRadius(double? radiusIn, string name)
     {
         if (radiusIn is { } radius)
-            Within.Range(Math.Abs(radius), 0.001, MostRadiusIn, name);
+            Require.Within(Math.Abs(radius), 0.001, MostRadiusIn, name);
     }
 }

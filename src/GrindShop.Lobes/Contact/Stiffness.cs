@@ -7,10 +7,10 @@ public static class Stiffness
     /// <exception cref="ArgumentOutOfRangeException">A modulus outside 1e4-1e9 psi or a Poisson's ratio outside 0-.5.</exception>
     public static double Of(double modulus1Psi, double modulus2Psi, double poisson1, double poisson2)
     {
-        Within.Range(modulus1Psi, 1e4, 1e9);
-        Within.Range(modulus2Psi, 1e4, 1e9);
-        Within.Range(poisson1, 0, 0.5);
-        Within.Range(poisson2, 0, 0.5);
+        Require.Within(modulus1Psi, 1e4, 1e9);
+        Require.Within(modulus2Psi, 1e4, 1e9);
+        Require.Within(poisson1, 0, 0.5);
+        Require.Within(poisson2, 0, 0.5);
         return 1 / ((1 - poisson1 * poisson1) / modulus1Psi + (1 - poisson2 * poisson2) / modulus2Psi);
     }
 

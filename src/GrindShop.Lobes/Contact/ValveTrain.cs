@@ -6,8 +6,8 @@ namespace GrindShop.Lobes;
 /// <param name="RockerRatio">Valve lift over lobe lift.</param>
 /// <param name="LashIn">Lash at the valve; 0 under a hydraulic lifter.</param>
 /// <param name="MovingWeightLbf">
-/// Weight of everything that moves, brought to the lifter: lifter, pushrod and the rocker's share, plus rocker ratio squared times the valve,
-/// retainer and a third of the spring (the third: common practice, no source).
+/// Weight of everything that moves, brought to the lifter: lifter, pushrod and the rocker's share, plus rocker ratio squared times
+/// the valve, retainer and a third of the spring (the third: common practice, no source).
 /// </param>
 public sealed record ValveTrain(
     double SeatLoadLbf, double SpringRateLbfPerIn, double RockerRatio, double LashIn, double MovingWeightLbf)
@@ -26,12 +26,12 @@ public sealed record ValveTrain(
     public double NormalForceLbf(
         double lobeLiftIn, double accelerationInPerCamRad2, double pressureAngleDeg, double engineRpm)
     {
-        Within.Range(SeatLoadLbf, 0, 5_000);
-        Within.Range(SpringRateLbfPerIn, 0, 10_000);
-        Within.Range(MovingWeightLbf, 0, 50);
-        Within.Range(accelerationInPerCamRad2, -100, 100);
-        Within.Range(pressureAngleDeg, -80, 80);
-        Within.Range(engineRpm, 0, MostEngineRpm);
+        Require.Within(SeatLoadLbf, 0, 5_000);
+        Require.Within(SpringRateLbfPerIn, 0, 10_000);
+        Require.Within(MovingWeightLbf, 0, 50);
+        Require.Within(accelerationInPerCamRad2, -100, 100);
+        Require.Within(pressureAngleDeg, -80, 80);
+        Require.Within(engineRpm, 0, MostEngineRpm);
         var alongLifter = RockerRatio * SpringForceLbf(lobeLiftIn) + InertiaLbf(accelerationInPerCamRad2, engineRpm);
         return alongLifter / Math.Cos(double.DegreesToRadians(pressureAngleDeg));
     }

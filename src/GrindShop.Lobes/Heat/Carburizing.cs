@@ -12,16 +12,16 @@ public static class Carburizing
     /// <summary>Depth, in, after a time.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Hours outside 0-200 or temperature outside 1400-2000.</exception>
     public static double DepthIn(double hours, double fahrenheit) =>
-        Math.Sqrt(Within.Range(hours, 0, 200)) * DepthOfOneHour(fahrenheit);
+        Math.Sqrt(Require.Within(hours, 0, 200)) * DepthOfOneHour(fahrenheit);
 
     /// <summary>Hours for a depth.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Depth outside 0-.3 in or temperature outside 1400-2000.</exception>
     public static double Hours(double depthIn, double fahrenheit)
     {
-        var root = Within.Range(depthIn, 0, 0.3) / DepthOfOneHour(fahrenheit);
+        var root = Require.Within(depthIn, 0, 0.3) / DepthOfOneHour(fahrenheit);
         return root * root;
     }
 
     private static double DepthOfOneHour(double fahrenheit) =>
-        31.6 / Math.Pow(10, 6700 / (Within.Range(fahrenheit, LeastFahrenheit, MostFahrenheit) + 460));
+        31.6 / Math.Pow(10, 6700 / (Require.Within(fahrenheit, LeastFahrenheit, MostFahrenheit) + 460));
 }

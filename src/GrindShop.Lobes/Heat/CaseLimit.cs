@@ -18,7 +18,7 @@ public sealed record CaseLimit(HardnessReading Limit, Source Source)
 
     /// <summary>Induction-hardened steel by its carbon: from .33 % 40 HRC, from .43 % 45, from .53 % 50; null below .33 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="carbonPercent"/> is outside 0-2.5.</exception>
-    public static CaseLimit? Induction(double carbonPercent) => Within.Range(carbonPercent, 0, 2.5) switch
+    public static CaseLimit? Induction(double carbonPercent) => Require.Within(carbonPercent, 0, 2.5) switch
     {
         < LeastInductionCarbonPercent => null,
         < 0.43 => Hardened(40),

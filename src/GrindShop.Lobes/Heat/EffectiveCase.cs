@@ -70,8 +70,8 @@ public static class EffectiveCase
 
     private static void Check(CaseReading reading)
     {
-        Within.Range(reading.DepthIn, 0, 2);
-        Within.Range(reading.HardnessHv, 50, 1_500);
+        Require.Within(reading.DepthIn, 0, 2);
+        Require.Within(reading.HardnessHv, 50, 1_500);
     }
 
     private static double Crossing(CaseReading hard, CaseReading soft, double limitHv) =>

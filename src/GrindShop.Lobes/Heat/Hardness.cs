@@ -47,10 +47,12 @@ public static class Hardness
     ];
 
     /// <summary>The same hardness on another scale.</summary>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is outside 0-3000, or a scale is none of the three.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="value"/> is outside 0-3000, or a scale is none of the three.
+    /// </exception>
     public static Outcome<HardnessReading, HardnessOutsideTable> Convert(double value, HardnessScale from, HardnessScale to)
     {
-        Within.Range(value, 0, 3_000);
+        Require.Within(value, 0, 3_000);
         var (given, asked) = (Column(from), Column(to));
         if (value < given[0] || value > given[^1])
             return new HardnessOutsideTable(new(value, from), given[0], given[^1]);
@@ -59,7 +61,7 @@ public static class Hardness
         return new HardnessReading(Between(value, given, asked), to, beyond);
     }
 
-    private static double[] Column(HardnessScale scale) => Rows[Within.Range((int)scale, 0, Rows.Length - 1, nameof(scale))];
+    private static double[] Column(HardnessScale scale) => Rows[Require.Within((int)scale, 0, Rows.Length - 1, nameof(scale))];
 
     // Both columns rise strictly, so the broken line rises too and is its own way back.
     private static double Between(double value, double[] from, double[] to)

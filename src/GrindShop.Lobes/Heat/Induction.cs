@@ -14,17 +14,17 @@ public static class Induction
     /// </exception>
     public static double ReferenceDepthIn(double resistivityOhmM, double frequencyHz, double relativePermeability = 1) =>
         InFromMetres(MetresFactor * Math.Sqrt(
-            Within.Range(resistivityOhmM, 1e-9, 1e-3) / (Permeability(relativePermeability) * Within.Range(frequencyHz, 1, 1e8))));
+            Require.Within(resistivityOhmM, 1e-9, 1e-3) / (Permeability(relativePermeability) * Require.Within(frequencyHz, 1, 1e8))));
 
     /// <summary>Frequency, Hz, whose reference depth is the one given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Depth outside 1e-4 to 10 in, the others as <see cref="ReferenceDepthIn"/>.</exception>
     public static double FrequencyHz(double resistivityOhmM, double depthIn, double relativePermeability = 1)
     {
-        var share = MetresFactor / (Within.Range(depthIn, 1e-4, 10) * Si.MillimetresPerInch / 1000);
-        return share * share * Within.Range(resistivityOhmM, 1e-9, 1e-3) / Permeability(relativePermeability);
+        var share = MetresFactor / (Require.Within(depthIn, 1e-4, 10) * Si.MillimetresPerInch / 1000);
+        return share * share * Require.Within(resistivityOhmM, 1e-9, 1e-3) / Permeability(relativePermeability);
     }
 
-    private static double Permeability(double relativePermeability) => Within.Range(relativePermeability, 1, 1e5);
+    private static double Permeability(double relativePermeability) => Require.Within(relativePermeability, 1, 1e5);
 
     private static double InFromMetres(double metres) => Si.InFromMillimetres(1000 * metres);
 }

@@ -1,6 +1,6 @@
 namespace GrindShop.Lobes;
 
-/// <summary>SI figures into the inch-pound ones used here; the factors are exact by definition (inch 25.4 mm, pound .45359237 kg).</summary>
+/// <summary>SI figures and the inch-pound ones used here; exact by definition (inch 25.4 mm, pound .45359237 kg).</summary>
 public static class Si
 {
     public const double MillimetresPerInch = 25.4;

@@ -115,7 +115,12 @@ public class LineContactTests
         LineContact.Of(force, width, one, other, 3e7, 3e7, .29, .29).Required();
 
     private static LineContact Metric(
-        double newtons, double widthMm, double oneMm, double? otherMm, (double Gpa, double Poisson) one, (double Gpa, double Poisson) other) =>
+        double newtons,
+        double widthMm,
+        double oneMm,
+        double? otherMm,
+        (double Gpa, double Poisson) one,
+        (double Gpa, double Poisson) other) =>
         LineContact.Of(
             Si.LbfFromNewtons(newtons),
             Si.InFromMillimetres(widthMm),
