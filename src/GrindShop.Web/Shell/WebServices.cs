@@ -24,10 +24,14 @@ public static class WebServices
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.Limits.MaxRequestBodySize = 1_000_000);
     }
 
+    /// <summary>Programs get problem details, not pages.</summary>
+    private static bool IsApi(HttpContext context) => context.Request.Path.StartsWithSegments("/api/v1");
+
     public static void UseWeb(this WebApplication app)
     {
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseWhen(IsApi, api => api.UseExceptionHandler().UseStatusCodePages());
         app.UseShopSecurity();
         app.MapStaticAssets().AllowAnonymous();
         app.MapShopApi();
