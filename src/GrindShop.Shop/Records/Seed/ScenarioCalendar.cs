@@ -1,7 +1,7 @@
 namespace GrindShop.Shop.Records;
 
 /// <summary>Turns a scenario's days into instants in the shop's working hours. Weekends count as the Friday before, nothing lies ahead of now.</summary>
-internal sealed class ScenarioCalendar(ShopSettings settings, DateTimeOffset now)
+public sealed class ScenarioCalendar(ShopSettings settings, DateTimeOffset now)
 {
     private readonly TimeZoneInfo _zone = TimeZoneInfo.FindSystemTimeZoneById(settings.TimeZone);
 

@@ -9,7 +9,7 @@ namespace GrindShop.Shop.Records;
 /// <summary>Adds what stands before any order: settings, catalog, stock, tables, people and customers.</summary>
 internal static class ScenarioCatalog
 {
-    public static async Task AddAsync(ShopDb db, Scenario scenario, CancellationToken cancel)
+    public static async Task AddAsync(ShopDb db, ShopScenario scenario, CancellationToken cancel)
     {
         if (!await db.Settings.AnyAsync(cancel))
             db.Add(scenario.Settings);
@@ -24,14 +24,14 @@ internal static class ScenarioCatalog
         await db.SaveChangesAsync(cancel);
     }
 
-    public static List<BlankLot> Lots(Scenario scenario, ScenarioCalendar calendar)
+    public static List<BlankLot> Lots(ShopScenario scenario, ScenarioCalendar calendar)
     {
         var by = scenario.People.FirstOrDefault(person => person.Role == Roles.Owner)?.Name ?? Roles.Owner;
         return [.. scenario.Lots.Select(lot => BlankLot.Receive(
             lot.Part, lot.LotNumber, lot.Location, lot.Quantity, by, calendar.At(lot.ReceivedDaysAgo, ScenarioCalendar.StockComes)))];
     }
 
-    private static BasePrice Price(ScenarioBasePrice price, Scenario scenario) => new()
+    private static BasePrice Price(ScenarioBasePrice price, ShopScenario scenario) => new()
     {
         EngineFamily = scenario.Families.First(family => family.Code == price.EngineFamily),
         Lifter = price.Lifter,

@@ -5,7 +5,7 @@ using GrindShop.Shop.Orders;
 namespace GrindShop.Shop.Records;
 
 /// <summary>The scenario of a folder, or everything that is wrong in its files.</summary>
-public sealed record ScenarioReading(Scenario? Scenario, IReadOnlyList<SeedProblem> Problems);
+public sealed record ScenarioReading(ShopScenario? Scenario, IReadOnlyList<SeedProblem> Problems);
 
 /// <summary>Reads and checks a scenario's folder; touches no database.</summary>
 public static class ScenarioReader
@@ -17,7 +17,7 @@ public static class ScenarioReader
         return new ScenarioReading(folder.Problems.Count == 0 ? scenario : null, folder.Problems);
     }
 
-    private static Scenario? Read(SeedFolder folder)
+    private static ShopScenario? Read(SeedFolder folder)
     {
         var families = Keyed(folder, "engines.json", folder.List<EngineFamily>("engines.json"), family => family.Code, "code");
         var vendors = Keyed(folder, "vendors.json", folder.List<Vendor>("vendors.json"), vendor => vendor.Code, "code");
@@ -30,7 +30,7 @@ public static class ScenarioReader
         TableCheck.Check(folder, gears, lifters, prices, families, people);
         var orders = OrderRows.Read(folder, families, blanks, customers);
         return folder.Value<ShopSettings>("limits.json") is { } settings && prices is not null
-            ? new Scenario(settings, [.. families.Values], [.. vendors.Values], [.. blanks.Values], [.. lots.Values], gears, lifters, prices, people, [.. customers.Values], orders)
+            ? new ShopScenario(settings, [.. families.Values], [.. vendors.Values], [.. blanks.Values], [.. lots.Values], gears, lifters, prices, people, [.. customers.Values], orders)
             : null;
     }
 

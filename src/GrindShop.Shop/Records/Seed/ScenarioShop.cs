@@ -6,7 +6,7 @@ using GrindShop.Shop.Specs;
 namespace GrindShop.Shop.Records;
 
 /// <summary>The shop while the scenario is played: its catalog, its stock of the moment, its prices and its people.</summary>
-internal sealed class ScenarioShop(Scenario scenario, IReadOnlyList<BlankLot> lots, PriceRules prices, Vendor? heatTreater)
+internal sealed class ScenarioShop(ShopScenario scenario, IReadOnlyList<BlankLot> lots, PriceRules prices, Vendor? heatTreater)
 {
     private readonly ShopRules _rules = new(scenario.Settings, scenario.Gears, scenario.Lifters);
     private readonly List<PreparedBlank> _blanks = [.. scenario.Blanks.AsParallel().AsOrdered().Select(PreparedBlank.Of)];

@@ -4,15 +4,9 @@ namespace GrindShop.Shop.Tests.Records;
 
 public sealed class ScenarioReaderTests : IDisposable
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("grindshop-seed-").FullName;
+    private readonly SeedCopy _folder = new();
 
-    public ScenarioReaderTests()
-    {
-        foreach (var file in Directory.GetFiles(SeedFiles.Folder))
-            File.Copy(file, Path.Combine(_folder, Path.GetFileName(file)));
-    }
-
-    public void Dispose() => Directory.Delete(_folder, recursive: true);
+    public void Dispose() => _folder.Dispose();
 
     [Theory]
     [InlineData("blanks.csv", "RV8R-HI-01,RV8-R,", "RV8R-HI-01,XX9-Z,", "blanks.csv, line 2, engineFamily: \"XX9-Z\" is not known.")]
@@ -28,9 +22,9 @@ public sealed class ScenarioReaderTests : IDisposable
     [InlineData("people.json", "\"Desk\"", "\"Chief\"", "people.json, desk@grindshop.example, role: \"Chief\" is none of Desk, Floor, Owner.")]
     public void Bad_row_is_named_by_file_row_and_field(string file, string good, string bad, string line)
     {
-        Replace(file, good, bad);
+        _folder.Replace(file, good, bad);
 
-        var reading = ScenarioReader.Read(_folder);
+        var reading = ScenarioReader.Read(_folder.Path);
 
         Assert.Null(reading.Scenario);
         Assert.Contains(reading.Problems, problem => problem.ToString().Contains(line, StringComparison.Ordinal));
@@ -39,33 +33,24 @@ public sealed class ScenarioReaderTests : IDisposable
     [Fact]
     public void Pressed_iron_gear_is_refused_where_the_gear_is_not_at_the_rear()
     {
-        Replace("blanks.csv", "induction,0.28,59,steel,1-5-4-2-6-3-7-8", "induction,0.28,59,pressedIron,1-5-4-2-6-3-7-8");
+        _folder.Replace("blanks.csv", "induction,0.28,59,steel,1-5-4-2-6-3-7-8", "induction,0.28,59,pressedIron,1-5-4-2-6-3-7-8");
 
-        Assert.Contains(ScenarioReader.Read(_folder).Problems, problem => problem is { Field: "camGear" } && problem.Message.Contains("rear", StringComparison.Ordinal));
+        Assert.Contains(ScenarioReader.Read(_folder.Path).Problems, problem => problem is { Field: "camGear" } && problem.Message.Contains("rear", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Missing_file_is_a_problem_and_no_crash()
     {
-        File.Delete(Path.Combine(_folder, "stock.csv"));
+        File.Delete(Path.Combine(_folder.Path, "stock.csv"));
 
-        Assert.Contains(ScenarioReader.Read(_folder).Problems, problem => problem.File == "stock.csv");
+        Assert.Contains(ScenarioReader.Read(_folder.Path).Problems, problem => problem.File == "stock.csv");
     }
 
     [Fact]
     public void Short_row_is_a_problem()
     {
-        File.AppendAllText(Path.Combine(_folder, "customers.csv"), "Only A Name\n");
+        File.AppendAllText(Path.Combine(_folder.Path, "customers.csv"), "Only A Name\n");
 
-        Assert.Contains(ScenarioReader.Read(_folder).Problems, problem => problem.ToString().StartsWith("customers.csv, line 62, all: The row has 1 cells", StringComparison.Ordinal));
-    }
-
-    private void Replace(string file, string good, string bad)
-    {
-        var path = Path.Combine(_folder, file);
-        var text = File.ReadAllText(path);
-        var at = text.IndexOf(good, StringComparison.Ordinal);
-        Assert.True(at >= 0, $"\"{good}\" is not in {file}.");
-        File.WriteAllText(path, text[..at] + bad + text[(at + good.Length)..]);
+        Assert.Contains(ScenarioReader.Read(_folder.Path).Problems, problem => problem.ToString().StartsWith("customers.csv, line 62, all: The row has 1 cells", StringComparison.Ordinal));
     }
 }

@@ -11,7 +11,7 @@ internal static class SeedFiles
 
     public static ScenarioReading Reading => Read.Value;
 
-    public static Scenario Scenario => Reading.Scenario ?? throw new InvalidOperationException(string.Join('\n', Reading.Problems));
+    public static ShopScenario Scenario => Reading.Scenario ?? throw new InvalidOperationException(string.Join('\n', Reading.Problems));
 
     private static string Root(DirectoryInfo folder) =>
         File.Exists(Path.Combine(folder.FullName, "GrindShop.sln")) ? folder.FullName : Root(folder.Parent!);

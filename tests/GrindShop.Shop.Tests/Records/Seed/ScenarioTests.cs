@@ -8,10 +8,11 @@ using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Tests.Records;
 
-public sealed class ScenarioLoaderTests : IAsyncLifetime
+public sealed class ScenarioTests : IAsyncLifetime
 {
     private static readonly DateTimeOffset Now = new(2026, 3, 11, 15, 30, 0, TimeSpan.Zero);
     private static readonly TemplateDatabase Loaded = new("scenario", connection => Migrate.UnderLockAsync(connection, LoadAsync));
+    private static readonly TemplateDatabase Empty = new("empty_shop", connection => Migrate.UnderLockAsync(connection, _ => Task.CompletedTask));
     private TestDatabase _database = null!;
 
     public async Task InitializeAsync() => _database = await Loaded.CopyAsync();
@@ -118,18 +119,35 @@ public sealed class ScenarioLoaderTests : IAsyncLifetime
         await using var db = Db();
         var lines = await db.Set<OrderEvent>().CountAsync();
 
-        var load = await ScenarioLoader.LoadAsync(db, SeedFiles.Folder, Now);
+        var load = await Scenario.TryLoadAsync(db, SeedFiles.Folder, Now);
 
         Assert.False(load.Loaded);
         Assert.Empty(load.Problems);
         Assert.Equal(lines, await db.Set<OrderEvent>().CountAsync());
     }
 
-    private ShopDb Db() => new(new DbContextOptionsBuilder<ShopDb>().UseShop(_database.ConnectionString).Options);
+    [Fact]
+    public async Task Bad_files_stop_the_load_and_leave_the_shop_empty()
+    {
+        await using var empty = await Empty.CopyAsync();
+        await using var db = Db(empty);
+        using var folder = new SeedCopy();
+        folder.Replace("orders.csv", ",RV8R-516-09,", ",RV8R-HI-01,");
+
+        var error = await Assert.ThrowsAsync<ScenarioException>(() => Scenario.LoadAsync(db, folder.Path));
+
+        Assert.Matches(@"\n  orders\.csv, line \d+, blankPart: The cam cannot be ground from it: ", error.Message);
+        Assert.False(await db.Customers.AnyAsync());
+        Assert.False(await db.EngineFamilies.AnyAsync());
+    }
+
+    private ShopDb Db() => Db(_database);
+
+    private static ShopDb Db(TestDatabase database) => new(new DbContextOptionsBuilder<ShopDb>().UseShop(database.ConnectionString).Options);
 
     private static async Task LoadAsync(ShopDb db)
     {
-        var load = await ScenarioLoader.LoadAsync(db, SeedFiles.Folder, Now);
+        var load = await Scenario.TryLoadAsync(db, SeedFiles.Folder, Now);
         Assert.Empty(load.Problems.Select(problem => problem.ToString()));
         Assert.True(load.Loaded);
     }
