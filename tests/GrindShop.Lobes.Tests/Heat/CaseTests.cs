@@ -29,7 +29,7 @@ public class CaseTests
 
     [Fact]
     public void A_reading_at_the_limit_is_still_case() => Assert.Equal(
-        .02, EffectiveCase.Depth([new(.01, 600), new(.02, 550), new(.03, 500)], CaseLimit.Iso18203).Required(), 1e-12);
+        .03, EffectiveCase.Depth([new(.01, 600), new(.02, 550), new(.03, 550), new(.04, 500)], CaseLimit.Iso18203).Required(), 1e-12);
 
     [Fact]
     public void A_traverse_that_gives_no_depth_says_why()
