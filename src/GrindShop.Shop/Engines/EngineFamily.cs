@@ -109,6 +109,8 @@ public sealed class EngineFamily
 
     public string Notes { get; init; } = "";
 
+    public bool IsFiringOrder(string text) => Lobes.FiringOrder.Parse(text, Cylinders).Succeeded;
+
     /// <summary>Are these two orders the same firing sequence, wherever each starts?</summary>
     public bool SameSequence(string one, string other) =>
         Lobes.FiringOrder.Parse(one, Cylinders).Value is { } a && Lobes.FiringOrder.Parse(other, Cylinders).Value is { } b && a.SameSequenceAs(b);

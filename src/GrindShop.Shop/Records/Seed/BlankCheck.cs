@@ -30,7 +30,7 @@ internal static class BlankCheck
             row.Wrong("camGear", "An iron gear is pressed on only where it sits at the rear of the cam.");
         if (part.Side is not null != family.HasSides)
             row.Wrong("side", "Left or right where the engine has a cam on each side, and only there.");
-        if (!FiringOrders.IsValid(part.FiringOrder, family.Cylinders))
+        if (!family.IsFiringOrder(part.FiringOrder))
             row.Wrong("firingOrder", $"Every cylinder from 1 to {family.Cylinders} must stand in it once.");
     }
 

@@ -21,9 +21,9 @@ internal static partial class EngineCheck
 
     private static IEnumerable<(string, string)> Firing(EngineFamily family)
     {
-        if (!FiringOrders.IsValid(family.FiringOrder, family.Cylinders))
+        if (!family.IsFiringOrder(family.FiringOrder))
             yield return ("firingOrder", $"Every cylinder from 1 to {family.Cylinders} must stand in it once.");
-        if (family.OtherFiringOrders.Any(order => !FiringOrders.IsValid(order, family.Cylinders) || FiringOrders.Same(order, family.FiringOrder)))
+        if (family.OtherFiringOrders.Any(order => !family.IsFiringOrder(order) || family.SameSequence(order, family.FiringOrder)))
             yield return ("otherFiringOrders", "Each must name every cylinder once and differ from the usual order.");
         var intervals = family.FiringIntervalsCrankDeg;
         if (intervals.Length > 0 && (intervals.Length != family.Cylinders || Math.Abs(intervals.Sum() - 720) > 1e-6 || intervals.Any(interval => interval < 0)))
