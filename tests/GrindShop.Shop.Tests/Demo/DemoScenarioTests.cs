@@ -4,7 +4,7 @@ using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
 
-namespace GrindShop.Shop.Tests.Records;
+namespace GrindShop.Shop.Tests.Demo;
 
 public class DemoScenarioTests
 {

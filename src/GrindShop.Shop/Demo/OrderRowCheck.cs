@@ -3,7 +3,7 @@ using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Does a row of orders.csv tell a story that can have happened?</summary>
 internal static class OrderRowCheck

@@ -1,4 +1,6 @@
-namespace GrindShop.Shop.Records;
+using GrindShop.Shop.Records;
+
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Turns a scenario's days into instants in the shop's working hours. Weekends count as the Friday before, nothing lies ahead of now.</summary>
 public sealed class ScenarioCalendar(ShopSettings settings, DateTimeOffset now)

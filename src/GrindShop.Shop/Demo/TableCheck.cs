@@ -1,9 +1,10 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.People;
 using GrindShop.Shop.Specs;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Are the shop's tables whole: a rule for every pair, prices for known families, people with known roles?</summary>
 internal static class TableCheck

@@ -2,7 +2,7 @@ using GrindShop.Lobes;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Reads blanks.csv: a part number a row.</summary>
 internal static class BlankRows

@@ -3,7 +3,7 @@ using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Specs;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Can a blank of the scenario exist: alloy with its hardening, gear and side with its family, lobes with the lift law?</summary>
 internal static class BlankCheck

@@ -1,7 +1,8 @@
-using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json;
+using GrindShop.Shop.Records;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>The folder of a scenario: reads its JSON and CSV files and gathers what is wrong with them.</summary>
 internal sealed class SeedFolder(string path)

@@ -1,8 +1,10 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>What became of a load: done, or left alone (the shop has engine families already), or stopped by problems in the files.</summary>
 public sealed record ScenarioLoad(bool Loaded, IReadOnlyList<SeedProblem> Problems);

@@ -414,13 +414,13 @@ namespace GrindShop.Shop.Records.Migrations
                     table.CheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0");
                     table.CheckConstraint("ck_blank_parts_shape", "(form = 'FullRound') = (nominal IS NULL) AND (form = 'FullRound') = (round_diameter_in IS NOT NULL)");
                     table.ForeignKey(
-                        name: "fk_blank_parts_engine_families_engine_family_id",
+                        name: "fk_blank_parts_engine_family_engine_family_id",
                         column: x => x.engine_family_id,
                         principalTable: "engine_families",
                         principalColumn: "id",
                         onDelete: ReferentialAction.Restrict);
                     table.ForeignKey(
-                        name: "fk_blank_parts_vendors_supplier_id",
+                        name: "fk_blank_parts_vendor_supplier_id",
                         column: x => x.supplier_id,
                         principalTable: "vendors",
                         principalColumn: "id",
@@ -443,7 +443,7 @@ namespace GrindShop.Shop.Records.Migrations
                 {
                     table.PrimaryKey("pk_order_events", x => x.id);
                     table.ForeignKey(
-                        name: "fk_order_events_orders_order_id",
+                        name: "fk_order_events_order_order_id",
                         column: x => x.order_id,
                         principalTable: "orders",
                         principalColumn: "id",
@@ -468,7 +468,7 @@ namespace GrindShop.Shop.Records.Migrations
                     table.PrimaryKey("pk_blank_lots", x => x.id);
                     table.CheckConstraint("ck_blank_lots_stock", "on_hand >= 0 AND allocated BETWEEN 0 AND on_hand");
                     table.ForeignKey(
-                        name: "fk_blank_lots_blank_parts_blank_part_id",
+                        name: "fk_blank_lots_blank_part_blank_part_id",
                         column: x => x.blank_part_id,
                         principalTable: "blank_parts",
                         principalColumn: "id",
@@ -550,7 +550,7 @@ namespace GrindShop.Shop.Records.Migrations
                 {
                     table.PrimaryKey("pk_job_events", x => x.id);
                     table.ForeignKey(
-                        name: "fk_job_events_jobs_job_id",
+                        name: "fk_job_events_job_job_id",
                         column: x => x.job_id,
                         principalTable: "jobs",
                         principalColumn: "id",
@@ -575,7 +575,7 @@ namespace GrindShop.Shop.Records.Migrations
                     table.PrimaryKey("pk_job_steps", x => x.id);
                     table.CheckConstraint("ck_job_steps_done", "(done_at IS NULL) = (done_by IS NULL)");
                     table.ForeignKey(
-                        name: "fk_job_steps_jobs_job_id",
+                        name: "fk_job_steps_job_job_id",
                         column: x => x.job_id,
                         principalTable: "jobs",
                         principalColumn: "id",

@@ -1,6 +1,6 @@
 using GrindShop.Shop.Records;
 
-namespace GrindShop.Shop.Tests.Records;
+namespace GrindShop.Shop.Tests.Demo;
 
 /// <summary>The demo scenario as it stands in the repository.</summary>
 internal static class SeedFiles

@@ -1,4 +1,4 @@
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>What is wrong in the scenario's files, precise enough to go and mend it.</summary>
 /// <param name="File">Name of the file.</param>

@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Specs;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Is an engine family of the scenario one that can exist?</summary>
 internal static partial class EngineCheck

@@ -6,7 +6,7 @@ using GrindShop.Testing;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 
-namespace GrindShop.Shop.Tests.Records;
+namespace GrindShop.Shop.Tests.Demo;
 
 public sealed class ScenarioTests : IAsyncLifetime
 {

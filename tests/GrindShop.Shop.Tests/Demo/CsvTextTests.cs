@@ -1,6 +1,6 @@
 using GrindShop.Shop.Records;
 
-namespace GrindShop.Shop.Tests.Records;
+namespace GrindShop.Shop.Tests.Demo;
 
 /// <summary>RFC 4180, section 2.</summary>
 public class CsvTextTests

@@ -1,8 +1,10 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>The scenario of a folder, or everything that is wrong in its files.</summary>
 public sealed record ScenarioReading(ShopScenario? Scenario, IReadOnlyList<SeedProblem> Problems);

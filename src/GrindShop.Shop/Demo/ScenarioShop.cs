@@ -3,7 +3,7 @@ using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>The shop while the scenario is played: its catalog, its stock of the moment, its prices and its people.</summary>
 internal sealed class ScenarioShop(ShopScenario scenario, IReadOnlyList<BlankLot> lots, PriceRules prices, Vendor? heatTreater)

@@ -3,7 +3,7 @@ using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
 using GrindShop.Shop.Routing;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Something that happens in the scenario, to be played at its place in time; answers with what the shop's own rules refuse.</summary>
 internal sealed record Happening(DateTimeOffset At, OrderStory Story, Func<DateTimeOffset, SeedProblem?> Play);

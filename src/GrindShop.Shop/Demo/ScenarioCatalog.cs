@@ -1,10 +1,11 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
+using GrindShop.Shop.Records;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Adds what stands before any order: settings, catalog, stock, tables, people and customers.</summary>
 internal static class ScenarioCatalog

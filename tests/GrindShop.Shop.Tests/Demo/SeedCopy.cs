@@ -1,4 +1,4 @@
-namespace GrindShop.Shop.Tests.Records;
+namespace GrindShop.Shop.Tests.Demo;
 
 /// <summary>A copy of the demo scenario's files to spoil.</summary>
 internal sealed class SeedCopy : IDisposable

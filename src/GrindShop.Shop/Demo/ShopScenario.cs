@@ -1,10 +1,12 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Everything that stands in a scenario's folder, read and checked.</summary>
 public sealed record ShopScenario(

@@ -4,7 +4,7 @@ using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Reads orders.csv: an order a row, with its specification and how far it has come.</summary>
 internal static class OrderRows

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>One row of a CSV file, read by column name. What cannot be read is noted as a problem and stands in as a blank.</summary>
 internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, string> cells, List<SeedProblem> problems)

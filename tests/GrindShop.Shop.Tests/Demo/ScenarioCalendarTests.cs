@@ -1,6 +1,6 @@
 using GrindShop.Shop.Records;
 
-namespace GrindShop.Shop.Tests.Records;
+namespace GrindShop.Shop.Tests.Demo;
 
 public class ScenarioCalendarTests
 {

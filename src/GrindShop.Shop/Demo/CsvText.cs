@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace GrindShop.Shop.Records;
+namespace GrindShop.Shop.Demo;
 
 /// <summary>Splits CSV text (RFC 4180: commas, double quotes, quotes doubled inside quotes) into records.</summary>
 public static class CsvText
