@@ -1,0 +1,65 @@
+namespace GrindShop.Lobes;
+
+/// <summary>The lobe a specification asks for, prepared once and judged against many blanks.</summary>
+public sealed class FinishLobe
+{
+    private const int Count = 1440;
+    private readonly LiftPoint[] lift;
+    private readonly (double Sin, double Cos)[] direction;
+
+    public FinishLobe(LiftLaw law, Follower follower)
+    {
+        ArgumentNullException.ThrowIfNull(law);
+        (Law, Follower) = (law, follower.Checked(nameof(follower)));
+        lift = [.. Enumerable.Range(0, Count).Select(i => law.At(AngleRad(i)))];
+        direction = [.. Enumerable.Range(0, Count).Select(i => Math.SinCos(AngleRad(i)))];
+    }
+
+    public LiftLaw Law { get; }
+
+    public Follower Follower { get; }
+
+    /// <summary>Surface points at a base radius: touching points, or the trimmed surface where the follower would undercut.</summary>
+    internal (double X, double Y)[] Surface(double baseRadiusIn, out bool undercut)
+    {
+        var points = new (double, double)[Count];
+        undercut = false;
+        for (var i = 0; i < Count; i++)
+            points[i] = Follower.Kind == FollowerKind.Flat ? FlatPoint(i, baseRadiusIn, ref undercut) : RollerPoint(i, baseRadiusIn, ref undercut);
+        return undercut ? Trimmed(points, baseRadiusIn) : points;
+    }
+
+    private static double AngleRad(int i) => -Math.PI + i * Math.Tau / Count;
+
+    private (double, double) RollerPoint(int i, double baseRadiusIn, ref bool undercut)
+    {
+        double rf = Follower.RadiusIn, r = baseRadiusIn + rf + lift[i].LiftIn, v = lift[i].VelocityInPerRad;
+        double h2 = r * r + v * v, h = Math.Sqrt(h2);
+        undercut |= rf * (h2 + v * v - r * lift[i].AccelerationInPerRad2) >= h2 * h;
+        return Turned(i, r - rf * r / h, rf * v / h);
+    }
+
+    private (double, double) FlatPoint(int i, double baseRadiusIn, ref bool undercut)
+    {
+        var h = baseRadiusIn + lift[i].LiftIn;
+        undercut |= h + lift[i].AccelerationInPerRad2 <= 0;
+        return Turned(i, h, lift[i].VelocityInPerRad);
+    }
+
+    private (double, double) Turned(int i, double radial, double tangential)
+    {
+        var (sin, cos) = direction[i];
+        return (radial * cos - tangential * sin, radial * sin + tangential * cos);
+    }
+
+    private static (double, double)[] Trimmed((double X, double Y)[] points, double baseRadiusIn)
+    {
+        var sweep = new PolarSweep(Count, outermost: false);
+        for (var i = 0; i <= Count; i++)
+        {
+            var (x, y) = points[i % Count];
+            sweep.Add(Math.Atan2(y, x), Math.Sqrt(x * x + y * y));
+        }
+        return [.. sweep.Finish(baseRadiusIn).Select((r, i) => (r * Math.Cos(i * Math.Tau / Count), r * Math.Sin(i * Math.Tau / Count)))];
+    }
+}
