@@ -21,5 +21,11 @@ internal sealed class SeedCopy : IDisposable
         File.WriteAllText(path, text[..at] + bad + text[(at + good.Length)..]);
     }
 
+    public void KeepLines(string file, int count)
+    {
+        var path = System.IO.Path.Combine(Path, file);
+        File.WriteAllLines(path, File.ReadLines(path).Take(count).ToList());
+    }
+
     public void Dispose() => Directory.Delete(Path, recursive: true);
 }
