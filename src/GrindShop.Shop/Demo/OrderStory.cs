@@ -1,4 +1,5 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
 using GrindShop.Shop.Routing;
@@ -9,7 +10,8 @@ namespace GrindShop.Shop.Demo;
 internal sealed record Happening(DateTimeOffset At, OrderStory Story, Func<DateTimeOffset, SeedProblem?> Play);
 
 /// <summary>One order of the scenario lived through by the order's and the job's own methods.</summary>
-internal sealed class OrderStory(ScenarioOrder row, OrderNumbers numbers, Customer customer, ScenarioShop shop, ScenarioCalendar calendar)
+internal sealed class OrderStory(
+    ScenarioOrder row, FeasibilityAnswer? answer, OrderNumbers numbers, Customer customer, ScenarioShop shop, ScenarioCalendar calendar)
 {
     private readonly int _minutes = row.Order % 20;
     private BlankLot? _lot;
@@ -39,7 +41,7 @@ internal sealed class OrderStory(ScenarioOrder row, OrderNumbers numbers, Custom
     {
         var route = Stages.RouteFor(row.Blank!, shop.HeatTreater);
         var done = route.Select(step => step.Stage).TakeWhile(stage => stage != row.At).ToList();
-        yield return On(done.Count == 0 ? row.StageSinceDaysAgo : row.DecidedDaysAgo, ScenarioCalendar.Opened, at => Open(route, at));
+        yield return On(row.OpenedDaysAgo, ScenarioCalendar.Opened, at => Open(route, at));
         foreach (var (index, daysAgo) in StepDays(done).Index())
             yield return On(daysAgo, ScenarioCalendar.StepDone(index + 1), at => Complete(done[index], at));
     }
@@ -65,7 +67,6 @@ internal sealed class OrderStory(ScenarioOrder row, OrderNumbers numbers, Custom
     private SeedProblem? Receive(DateTimeOffset at)
     {
         var enquiry = new Enquiry { SubmitKey = $"scenario-{row.Order}", Channel = row.Channel, Spec = row.Spec, Contact = row.Customer };
-        var answer = shop.Complete(row.Spec).Grind is { } grind ? shop.Judge(grind, at) : null;
         Order = Order.Receive(numbers, enquiry, customer, answer, row.Channel == OrderChannel.Web ? customer.Name : Desk, at);
         return null;
     }

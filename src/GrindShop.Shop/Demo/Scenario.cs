@@ -3,6 +3,7 @@ using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
+using Answers = System.Collections.Generic.IReadOnlyDictionary<GrindShop.Shop.Demo.ScenarioOrder, GrindShop.Shop.Feasibility.FeasibilityAnswer?>;
 
 namespace GrindShop.Shop.Demo;
 
@@ -32,8 +33,10 @@ public static class Scenario
         var reading = ScenarioReader.Read(folder);
         if (reading.Scenario is not { } scenario)
             return new ScenarioLoad(false, reading.Problems);
+        var calendar = new ScenarioCalendar(scenario.Settings, now);
+        var answers = new ScenarioAnswers(scenario, calendar).All(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
-        var problems = await FillAsync(db, scenario, now, cancel);
+        var problems = await FillAsync(db, scenario, answers, calendar, cancel);
         if (problems.Count > 0)
         {
             db.ChangeTracker.Clear();
@@ -43,23 +46,28 @@ public static class Scenario
         return new ScenarioLoad(true, []);
     }
 
-    private static async Task<IReadOnlyList<SeedProblem>> FillAsync(ShopDb db, ShopScenario scenario, DateTimeOffset now, CancellationToken cancel)
+    private static async Task<IReadOnlyList<SeedProblem>> FillAsync(
+        ShopDb db, ShopScenario scenario, Answers answers, ScenarioCalendar calendar, CancellationToken cancel)
     {
-        var calendar = new ScenarioCalendar(scenario.Settings, now);
-        await ScenarioCatalog.AddAsync(db, scenario, cancel);
-        var lots = ScenarioCatalog.Lots(scenario, calendar);
-        db.AddRange(lots);
-        await db.SaveChangesAsync(cancel);
-        var prices = new PriceRules(await db.BasePrices.ToListAsync(cancel), scenario.Prices.Adders, scenario.Settings.BlankMarkup);
-        var shop = new ScenarioShop(scenario, lots, prices, scenario.Vendors.FirstOrDefault(vendor => vendor.Kind == VendorKind.HeatTreater));
-        var stories = await StoriesAsync(db, scenario, shop, calendar, cancel);
+        var shop = await ScenarioCatalog.AddAsync(db, scenario, calendar, cancel);
+        var stories = await StoriesAsync(db, scenario, answers, shop, calendar, cancel);
         var problems = Play(stories);
-        if (problems.Count == 0)
-        {
-            db.AddRange(stories.Select(story => story.Order));
-            await db.SaveChangesAsync(cancel);
-        }
-        return problems;
+        if (problems.Count > 0)
+            return problems;
+        db.AddRange(stories.Select(story => story.Order));
+        await db.SaveChangesAsync(cancel);
+        return [];
+    }
+
+    private static async Task<List<OrderStory>> StoriesAsync(
+        ShopDb db, ShopScenario scenario, Answers answers, ScenarioShop shop, ScenarioCalendar calendar, CancellationToken cancel)
+    {
+        var customers = scenario.Customers.ToDictionary(contact => contact, contact => Customer(contact, scenario.Orders, calendar));
+        db.AddRange(customers.Values);
+        var stories = new List<OrderStory>();
+        foreach (var order in scenario.Orders.OrderByDescending(order => order.ReceivedDaysAgo).ThenBy(order => order.Order))
+            stories.Add(new OrderStory(order, answers[order], await db.NextOrderNumbersAsync(cancel), customers[order.Customer], shop, calendar));
+        return stories;
     }
 
     /// <summary>Everything in the order of time, so that each order meets the stock of its day. A story that is refused ends there.</summary>
@@ -70,17 +78,6 @@ public static class Scenario
             if (!refused.ContainsKey(story) && play(at) is { } problem)
                 refused.Add(story, problem);
         return [.. refused.Values];
-    }
-
-    private static async Task<List<OrderStory>> StoriesAsync(ShopDb db, ShopScenario scenario, ScenarioShop shop, ScenarioCalendar calendar, CancellationToken cancel)
-    {
-        var orders = scenario.Orders.OrderByDescending(order => order.ReceivedDaysAgo).ThenBy(order => order.Order).ToList();
-        var customers = scenario.Customers.ToDictionary(contact => contact, contact => Customer(contact, orders, calendar));
-        db.AddRange(customers.Values);
-        var stories = new List<OrderStory>();
-        foreach (var order in orders)
-            stories.Add(new OrderStory(order, await db.NextOrderNumbersAsync(cancel), customers[order.Customer], shop, calendar));
-        return stories;
     }
 
     private static Customer Customer(Contact contact, IReadOnlyList<ScenarioOrder> orders, ScenarioCalendar calendar) => new()

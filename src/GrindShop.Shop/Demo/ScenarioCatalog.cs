@@ -10,22 +10,26 @@ namespace GrindShop.Shop.Demo;
 /// <summary>Adds what stands before any order: settings, catalog, stock, tables, people and customers.</summary>
 internal static class ScenarioCatalog
 {
-    public static async Task AddAsync(ShopDb db, ShopScenario scenario, CancellationToken cancel)
+    public static async Task<ScenarioShop> AddAsync(ShopDb db, ShopScenario scenario, ScenarioCalendar calendar, CancellationToken cancel)
     {
+        var lots = Lots(scenario, calendar);
         if (!await db.Settings.AnyAsync(cancel))
             db.Add(scenario.Settings);
         db.AddRange(scenario.Families);
         db.AddRange(scenario.Vendors);
         db.AddRange(scenario.Blanks);
+        db.AddRange(lots);
         db.AddRange(scenario.Gears);
         db.AddRange(scenario.Lifters);
         db.AddRange(scenario.Prices.Adders);
         db.AddRange(scenario.Prices.BasePrices.Select(price => Price(price, scenario)));
         await AddPeopleAsync(db, scenario.People, cancel);
         await db.SaveChangesAsync(cancel);
+        var prices = new PriceRules(await db.BasePrices.ToListAsync(cancel), scenario.Prices.Adders, scenario.Settings.BlankMarkup);
+        return new ScenarioShop(lots, prices, scenario.People, scenario.Vendors.FirstOrDefault(vendor => vendor.Kind == VendorKind.HeatTreater));
     }
 
-    public static List<BlankLot> Lots(ShopScenario scenario, ScenarioCalendar calendar)
+    private static List<BlankLot> Lots(ShopScenario scenario, ScenarioCalendar calendar)
     {
         var by = scenario.People.FirstOrDefault(person => person.Role == Roles.Owner)?.Name ?? Roles.Owner;
         return [.. scenario.Lots.Select(lot => BlankLot.Receive(

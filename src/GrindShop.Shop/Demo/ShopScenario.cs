@@ -69,4 +69,7 @@ public sealed record ScenarioOrder
     public int QuotedDaysAgo => ReceivedDaysAgo - (QuotedAfterDays ?? 0);
 
     public int DecidedDaysAgo => QuotedDaysAgo - (DecidedAfterDays ?? 0);
+
+    /// <summary>When its blank was taken: with the acceptance, or for a job that has only just been put to work, the day it was.</summary>
+    public int OpenedDaysAgo => At is Stage.Grind or Stage.RoughGrind ? StageSinceDaysAgo : DecidedDaysAgo;
 }

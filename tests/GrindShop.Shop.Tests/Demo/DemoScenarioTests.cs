@@ -1,5 +1,6 @@
 using GrindShop.Lobes;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Demo;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;

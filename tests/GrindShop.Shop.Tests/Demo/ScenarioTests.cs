@@ -1,4 +1,5 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Demo;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
 using GrindShop.Shop.Records;
@@ -132,11 +133,12 @@ public sealed class ScenarioTests : IAsyncLifetime
         await using var empty = await Empty.CopyAsync();
         await using var db = Db(empty);
         using var folder = new SeedCopy();
-        folder.Replace("orders.csv", ",RV8R-516-09,", ",RV8R-HI-01,");
+        folder.KeepLines("orders.csv", 2);
+        folder.Replace("orders.csv", ",RV8R-AD-05,", ",RV8R-HI-01,");
 
         var error = await Assert.ThrowsAsync<ScenarioException>(() => Scenario.LoadAsync(db, folder.Path));
 
-        Assert.Matches(@"\n  orders\.csv, line \d+, blankPart: The cam cannot be ground from it: ", error.Message);
+        Assert.Matches(@"\n  orders\.csv, line 2, blankPart: The cam cannot be ground from it: The line contact of a roller", error.Message);
         Assert.False(await db.Customers.AnyAsync());
         Assert.False(await db.EngineFamilies.AnyAsync());
     }

@@ -1,3 +1,5 @@
+using GrindShop.Shop.Demo;
+
 namespace GrindShop.Shop.Tests.Demo;
 
 /// <summary>A copy of the demo scenario's files to spoil.</summary>
@@ -19,6 +21,12 @@ internal sealed class SeedCopy : IDisposable
         var at = text.IndexOf(good, StringComparison.Ordinal);
         Assert.True(at >= 0, $"\"{good}\" is not in {file}.");
         File.WriteAllText(path, text[..at] + bad + text[(at + good.Length)..]);
+    }
+
+    public void KeepLines(string file, int count)
+    {
+        var path = System.IO.Path.Combine(Path, file);
+        File.WriteAllLines(path, File.ReadLines(path).Take(count).ToList());
     }
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
