@@ -11,8 +11,8 @@ public static class SpecCardPaper
 
     private static readonly Table LobeRows = new(16, 10,
         new("Lobes", 136), new("Intake", 60, Align.Decimal, 22), new("Exhaust", 60, Align.Decimal, 22), new("unit", 50));
-    private static readonly Table SideRows = new(16, 10, new("Setting", 118), new("", 44, Align.Decimal, 20), new("unit", 48));
-    private static readonly Table EventRows = new(16, 10, new("Event", 118), new("crank deg", 44, Align.Decimal, 20), new("", 48));
+    private static readonly Table SideRows = new(16, 10, new("Setting", 112), new("", 50, Align.Decimal, 24), new("unit", 48));
+    private static readonly Table EventRows = new(16, 10, new("Event", 112), new("crank deg", 50, Align.Decimal, 24), new("", 48));
 
     /// <summary>A PDF of one Letter-size page.</summary>
     /// <exception cref="ArgumentException">The order was never judged.</exception>
@@ -43,8 +43,8 @@ public static class SpecCardPaper
     private static double Band(Sheet sheet, SpecCardFacts facts, JobCam cam, double y)
     {
         var today = Figures.Day(facts.Shop.Today(facts.PrintedAt));
-        y = Field.Band(sheet, y, new("For", cam.Order.Customer.Name, 230), new("Your reference", cam.Order.CustomerReference, 180), new("Order and job", $"{cam.Order.Number}, {facts.Job.Code}", 130));
-        return Field.Band(sheet, y, new("Engine family", cam.Engine, 230), new("Cam", $"{cam.Part.Alloy.Words()}, with {cam.Part.Gear.Words()}", 180), new("Date", today, 130));
+        y = Field.Band(sheet, y, new("For", cam.Order.Customer.Name, 222), new("Your reference", cam.Order.CustomerReference, 200), new("Order and job", $"{cam.Order.Number}, {facts.Job.Code}", 118));
+        return Field.Band(sheet, y, new("Engine family", cam.Engine, 222), new("Cam", $"{cam.Part.Alloy.Words()}, with {cam.Part.Gear.Words()}", 200), new("Date", today, 118));
     }
 
     private static double Lobes(Sheet sheet, JobCam cam, double y)

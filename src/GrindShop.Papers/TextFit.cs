@@ -9,7 +9,7 @@ internal static class TextFit
     private const string Ellipsis = "…";
 
     /// <summary>Stands for a character that the typeface does not have.</summary>
-    private static readonly Rune Unknown = new('\u25A1');
+    private static readonly Rune Unknown = new('?');
 
     /// <summary>One line without control characters, every character one that the typeface has.</summary>
     public static string Clean(string? text)
