@@ -11,10 +11,10 @@ public readonly record struct CamDegrees
     public double Value { get; }
 
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="camDeg"/> is not within 100000 either way.</exception>
-    public static CamDegrees FromDegrees(double camDeg) => new(Within.Range(camDeg, -100_000, 100_000));
+    public static CamDegrees FromDegrees(double camDeg) => new(Require.Within(camDeg, -100_000, 100_000));
 
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="camRadians"/> is not within 1000 either way.</exception>
-    public static CamDegrees FromRadians(double camRadians) => new(double.RadiansToDegrees(Within.Range(camRadians, -1_000, 1_000)));
+    public static CamDegrees FromRadians(double camRadians) => new(double.RadiansToDegrees(Require.Within(camRadians, -1_000, 1_000)));
 
     public CrankDegrees ToCrank() => CrankDegrees.FromDegrees(2 * Value);
 

@@ -8,7 +8,7 @@ public readonly record struct CrankDegrees
     public double Value { get; }
 
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="crankDeg"/> is not within 200000 either way.</exception>
-    public static CrankDegrees FromDegrees(double crankDeg) => new(Within.Range(crankDeg, -200_000, 200_000));
+    public static CrankDegrees FromDegrees(double crankDeg) => new(Require.Within(crankDeg, -200_000, 200_000));
 
     public CamDegrees ToCam() => CamDegrees.FromDegrees(Value / 2);
 

@@ -58,10 +58,10 @@ public sealed record ValveEvents(
     public static ValveEvents FromEvents(
         double intakeOpensBtdc, double intakeClosesAbdc, double exhaustOpensBbdc, double exhaustClosesAtdc)
     {
-        Within.Range(intakeOpensBtdc, -180, 360);
-        Within.Range(intakeClosesAbdc, -180, 360);
-        Within.Range(exhaustOpensBbdc, -180, 360);
-        Within.Range(exhaustClosesAtdc, -180, 360);
+        Require.Within(intakeOpensBtdc, -180, 360);
+        Require.Within(intakeClosesAbdc, -180, 360);
+        Require.Within(exhaustOpensBbdc, -180, 360);
+        Require.Within(exhaustClosesAtdc, -180, 360);
         var intakeDuration = intakeOpensBtdc + 180 + intakeClosesAbdc;
         var exhaustDuration = exhaustOpensBbdc + 180 + exhaustClosesAtdc;
         var intakeCenterline = intakeDuration / 2 - intakeOpensBtdc;
@@ -75,18 +75,18 @@ public sealed record ValveEvents(
         IntakeDurationCrankDeg,
         ExhaustDurationCrankDeg,
         LobeSeparationCamDeg,
-        LobeSeparationCamDeg - Within.Range(AdvanceCrankDeg + crankDeg, -MostAdvanceCrankDeg, MostAdvanceCrankDeg, nameof(crankDeg)));
+        LobeSeparationCamDeg - Require.Within(AdvanceCrankDeg + crankDeg, -MostAdvanceCrankDeg, MostAdvanceCrankDeg, nameof(crankDeg)));
 
     /// <summary>Refuses a setting of the cam in its engine that no four-stroke could use.</summary>
     internal static void CheckSetting(double lobeSeparationCamDeg, double intakeCenterlineCrankDeg)
     {
-        Within.Range(lobeSeparationCamDeg, LeastSeparationCamDeg, MostSeparationCamDeg);
-        Within.Range(
+        Require.Within(lobeSeparationCamDeg, LeastSeparationCamDeg, MostSeparationCamDeg);
+        Require.Within(
             intakeCenterlineCrankDeg, lobeSeparationCamDeg - MostAdvanceCrankDeg, lobeSeparationCamDeg + MostAdvanceCrankDeg);
     }
 
     private static void CheckDuration(double crankDeg, string name) =>
-        Within.Range(crankDeg, LeastDurationCrankDeg, MostDurationCrankDeg, name);
+        Require.Within(crankDeg, LeastDurationCrankDeg, MostDurationCrankDeg, name);
 
     private static ValveEvents At(double intakeHalf, double intakeCenterline, double exhaustHalf, double exhaustCenterline) => new(
         intakeHalf - intakeCenterline,

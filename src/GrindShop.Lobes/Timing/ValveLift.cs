@@ -12,7 +12,7 @@ public static class ValveLift
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static double AtValve(double lobeLiftIn, double rockerRatio, double lashIn = 0)
     {
-        Within.Range(lobeLiftIn, 0, MostLiftIn);
+        Require.Within(lobeLiftIn, 0, MostLiftIn);
         CheckTrain(rockerRatio, lashIn);
         return Math.Max(0, lobeLiftIn * rockerRatio - lashIn);
     }
@@ -24,14 +24,14 @@ public static class ValveLift
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static double AtLobe(double valveLiftIn, double rockerRatio, double lashIn = 0)
     {
-        Within.Range(valveLiftIn, 0, MostLiftIn);
+        Require.Within(valveLiftIn, 0, MostLiftIn);
         CheckTrain(rockerRatio, lashIn);
         return (valveLiftIn + lashIn) / rockerRatio;
     }
 
     private static void CheckTrain(double rockerRatio, double lashIn)
     {
-        Within.Range(rockerRatio, 0.5, 3);
-        Within.Range(lashIn, 0, 0.1);
+        Require.Within(rockerRatio, 0.5, 3);
+        Require.Within(lashIn, 0, 0.1);
     }
 }

@@ -36,7 +36,7 @@ public sealed class CamLayout
     public static Outcome<CamLayout, CamLayoutProblem> Of(EngineBanks engine, CamShaft shaft)
     {
         ValveEvents.CheckSetting(shaft.LobeSeparationCamDeg, shaft.IntakeCenterlineCrankDeg);
-        Within.Range(shaft.DatumClockwiseDeg, -360, 360);
+        Require.Within(shaft.DatumClockwiseDeg, -360, 360);
         return (engine.Problem() ?? ShaftCheck.Problem(engine, shaft)) is { } problem ? problem : new CamLayout(engine, shaft);
     }
 

@@ -18,7 +18,7 @@ public sealed record EngineBanks(FiringSchedule Firing, IReadOnlyList<Bank> Bank
     internal CamLayoutProblem? Problem()
     {
         foreach (var bank in Banks)
-            Within.Range(bank.LifterAxisClockwiseDeg, -360, 360);
+            Require.Within(bank.LifterAxisClockwiseDeg, -360, 360);
         var housed = Banks.SelectMany(bank => bank.Cylinders).ToList();
         if (housed.Except(Firing.Order.Cylinders).ToList() is [var unknown, ..])
             return new CamLayoutProblem.UnknownCylinder(unknown);

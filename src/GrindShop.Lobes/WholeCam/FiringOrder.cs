@@ -11,14 +11,14 @@ public sealed class FiringOrder
 
     public IReadOnlyList<int> Cylinders { get; }
 
-    /// <summary>Reads an order such as <c>1-8-4-3-6-5-7-2</c>; commas and spaces separate as well as dashes.</summary>
+    /// <summary>Reads an order such as <c>1-8-4-3-6-5-7-2</c>; commas, strokes and spaces separate as well as dashes.</summary>
     /// <param name="text">What the customer wrote.</param>
     /// <param name="cylinders">The engine's number of cylinders, 1-32.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cylinders"/> is outside 1-32.</exception>
     public static Outcome<FiringOrder, FiringOrderProblem> Parse(string? text, int cylinders)
     {
-        Within.Range(cylinders, 1, MostCylinders);
-        var words = (text ?? "").Split(['-', ',', ' ', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        Require.Within(cylinders, 1, MostCylinders);
+        var words = (text ?? "").Split(['-', ',', '/', ' ', '\t'], StringSplitOptions.RemoveEmptyEntries);
         if (words.Length == 0)
             return new FiringOrderProblem.Nothing();
         var notNumber = words.FirstOrDefault(word => Number(word) is null);
@@ -31,7 +31,7 @@ public sealed class FiringOrder
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cylinders"/> is outside 1-32.</exception>
     public static Outcome<FiringOrder, FiringOrderProblem> Of(IReadOnlyList<int> order, int cylinders)
     {
-        Within.Range(cylinders, 1, MostCylinders);
+        Require.Within(cylinders, 1, MostCylinders);
         return Problem(order, cylinders) is { } problem ? problem : new FiringOrder([.. order]);
     }
 
@@ -39,9 +39,18 @@ public sealed class FiringOrder
     /// <exception cref="ArgumentOutOfRangeException">A cylinder is not in the order.</exception>
     public FiringOrder Swapped(int one, int other)
     {
-        Within.Range(one, 1, Cylinders.Count);
-        Within.Range(other, 1, Cylinders.Count);
+        Require.Within(one, 1, Cylinders.Count);
+        Require.Within(other, 1, Cylinders.Count);
         return new([.. Cylinders.Select(cylinder => cylinder == one ? other : cylinder == other ? one : cylinder)]);
+    }
+
+    /// <summary>The same cylinders follow one another, wherever the order starts.</summary>
+    public bool SameSequenceAs(FiringOrder other)
+    {
+        if (other.Cylinders.Count != Cylinders.Count)
+            return false;
+        var start = other.Cylinders.TakeWhile(cylinder => cylinder != Cylinders[0]).Count();
+        return other.Cylinders.Skip(start).Concat(other.Cylinders.Take(start)).SequenceEqual(Cylinders);
     }
 
     public override string ToString() => string.Join('-', Cylinders);

@@ -43,7 +43,7 @@ public sealed class FiringSchedule
     public static Outcome<FiringSchedule, CamLayoutProblem> OddFire(FiringOrder order, IReadOnlyList<double> intervalsCrankDeg)
     {
         foreach (var interval in intervalsCrankDeg)
-            Within.Range(interval, 0, 720, nameof(intervalsCrankDeg));
+            Require.Within(interval, 0, 720, nameof(intervalsCrankDeg));
         if (intervalsCrankDeg.Count != order.Cylinders.Count)
             return new CamLayoutProblem.WrongIntervalCount(intervalsCrankDeg.Count, order.Cylinders.Count);
         var sum = intervalsCrankDeg.Sum();
@@ -55,7 +55,7 @@ public sealed class FiringSchedule
     /// <summary>Crank angle at which a cylinder fires, 0 up to 720.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The engine has no such cylinder.</exception>
     public CrankDegrees FiresAt(int cylinder) =>
-        CrankDegrees.FromDegrees(crankDegOf[Within.Range(cylinder, 1, Order.Cylinders.Count)]);
+        CrankDegrees.FromDegrees(crankDegOf[Require.Within(cylinder, 1, Order.Cylinders.Count)]);
 
     /// <summary>The same crank throws fired in another order.</summary>
     internal FiringSchedule With(FiringOrder order) => new(order, IntervalsCrankDeg);

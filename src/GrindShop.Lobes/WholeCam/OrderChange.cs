@@ -41,7 +41,7 @@ public sealed record OrderChange(IReadOnlyList<MovedLobe> Moved)
     public static Outcome<OrderChange, CamLayoutProblem> Of(EngineBanks engine, CamShaft shaft, FiringOrder other)
     {
         var cylinders = engine.Firing.Order.Cylinders.Count;
-        Within.Range(other.Cylinders.Count, cylinders, cylinders, nameof(other));
+        Require.Within(other.Cylinders.Count, cylinders, cylinders, nameof(other));
         var before = CamLayout.Of(engine, shaft);
         var after = CamLayout.Of(engine with { Firing = engine.Firing.With(other) }, shaft);
         if (!before.Succeeded || !after.Succeeded)

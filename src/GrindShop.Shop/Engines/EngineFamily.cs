@@ -109,6 +109,12 @@ public sealed class EngineFamily
 
     public string Notes { get; init; } = "";
 
+    public bool IsFiringOrder(string text) => Lobes.FiringOrder.Parse(text, Cylinders).Succeeded;
+
+    /// <summary>Are these two orders the same firing sequence, wherever each starts?</summary>
+    public bool SameSequence(string one, string other) =>
+        Lobes.FiringOrder.Parse(one, Cylinders).Value is { } a && Lobes.FiringOrder.Parse(other, Cylinders).Value is { } b && a.SameSequenceAs(b);
+
     /// <summary>Largest base circle with which a nose of this lift still passes the bearing bores, in; null where the cam is laid in under caps.</summary>
     public double? BoreLimitIn(double lobeLiftIn) =>
         NosePassesBores ? JournalDiametersIn.Min() - 2 * lobeLiftIn - NoseClearanceIn : null;

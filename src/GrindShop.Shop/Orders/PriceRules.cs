@@ -39,7 +39,7 @@ public sealed class PriceRules(IEnumerable<BasePrice> bases, IEnumerable<PriceAd
         AdderTrigger.SpecialOrder => !fit.InStock,
         AdderTrigger.SolidLifter => grind.Lifter.IsSolid(),
         AdderTrigger.SplitBaseCircles => Math.Abs((fit.IntakeBaseCircleDiameterIn ?? 0) - (fit.ExhaustBaseCircleDiameterIn ?? 0)) > SplitIn,
-        AdderTrigger.OtherFiringOrder => !FiringOrders.Same(grind.FiringOrder, family.FiringOrder),
+        AdderTrigger.OtherFiringOrder => !family.SameSequence(grind.FiringOrder, family.FiringOrder),
         _ => manualCodes.Contains(adder.Code),
     };
 }

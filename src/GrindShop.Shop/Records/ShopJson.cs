@@ -1,6 +1,8 @@
+using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 
 namespace GrindShop.Shop.Records;
@@ -17,8 +19,9 @@ public static class ShopJson
         return options;
     }
 
-    /// <summary>Keeps an immutable value as one jsonb column.</summary>
+    /// <summary>Keeps an immutable value as one jsonb column; a change is a new value, so that the reference tells.</summary>
     public static PropertyBuilder<T> HasJson<T>(this PropertyBuilder<T> property) => property
         .HasColumnType("jsonb")
-        .HasConversion(value => JsonSerializer.Serialize(value, Options), text => JsonSerializer.Deserialize<T>(text, Options)!);
+        .HasConversion(value => JsonSerializer.Serialize(value, Options), text => JsonSerializer.Deserialize<T>(text, Options)!,
+            new ValueComparer<T>((one, other) => ReferenceEquals(one, other), value => RuntimeHelpers.GetHashCode(value), value => value));
 }

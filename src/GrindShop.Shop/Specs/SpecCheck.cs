@@ -8,6 +8,7 @@ public static class SpecCheck
 {
     public const int LongestNote = 4000;
     public const int LongestText = 200;
+    public const int LongestFiringOrder = 60;
 
     public static IReadOnlyList<FieldProblem> Problems(CamSpec spec, EngineFamily? family) =>
     [
@@ -76,7 +77,7 @@ public static class SpecCheck
 
     private static IEnumerable<FieldProblem> Texts(CamSpec spec) => Only(
         Text(spec.EngineFamily, 20, "engineFamily", "Engine family"),
-        Text(spec.FiringOrder, 60, "firingOrder", "Firing order"),
+        Text(spec.FiringOrder, LongestFiringOrder, "firingOrder", "Firing order"),
         Text(spec.Use, LongestText, "use", "Use"),
         Text(spec.Notes, LongestNote, "notes", "Notes"));
 
@@ -98,8 +99,8 @@ public static class SpecCheck
             yield return new FieldProblem("engineFamily", "There is no engine family of this code; GET /api/v1/engines lists them.");
         if (family is null)
             yield break;
-        if (spec.FiringOrder is { Length: <= 60 } order && !FiringOrders.IsValid(order, family.Cylinders))
-            yield return new FieldProblem("firingOrder", $"A firing order of this engine names each of its cylinders 1 to {family.Cylinders} once, such as {family.FiringOrder}.");
+        if (spec.FiringOrder is { Length: <= LongestFiringOrder } order && FiringOrder.Parse(order, family.Cylinders).Problem is { } problem)
+            yield return new FieldProblem("firingOrder", $"{problem} A firing order of this engine names its cylinders 1 to {family.Cylinders} once each, such as {family.FiringOrder}.");
         if (spec.Side is not null && !family.HasSides)
             yield return new FieldProblem("side", "This engine has one camshaft; leave the side blank.");
         if (spec.DistributorGear is not null && family.Gear == GearPosition.None)

@@ -6,6 +6,7 @@ public class FiringOrderTests
     [InlineData("1-8-4-3-6-5-7-2")]
     [InlineData("1, 8, 4, 3, 6, 5, 7, 2")]
     [InlineData(" 1 8 4 3 6 5 7 2 ")]
+    [InlineData("1/8/4/3/6/5/7/2")]
     public void An_order_reads_however_it_is_separated(string text) =>
         Assert.Equal("1-8-4-3-6-5-7-2", FiringOrder.Parse(text, 8).Required().ToString());
 
@@ -41,6 +42,13 @@ public class FiringOrderTests
     [Fact]
     public void A_swap_exchanges_two_places() =>
         Assert.Equal("1-8-7-3-6-5-4-2", FiringOrder.Parse("1-8-4-3-6-5-7-2", 8).Required().Swapped(4, 7).ToString());
+
+    [Theory]
+    [InlineData("3-4-2-1", true)]
+    [InlineData("1-3-4-2", true)]
+    [InlineData("1-2-4-3", false)]
+    public void A_sequence_may_start_anywhere(string other, bool same) =>
+        Assert.Equal(same, FiringOrder.Parse("1-3-4-2", 4).Required().SameSequenceAs(FiringOrder.Parse(other, 4).Required()));
 
     [Fact]
     public void Nonsense_is_refused_by_name()
