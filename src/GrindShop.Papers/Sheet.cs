@@ -29,26 +29,19 @@ internal sealed class Sheet
         (info.Title, info.Author, info.Creator) = (TextFit.Clean(title), TextFit.Clean(shop.ShopName), "GrindShop");
         info.CreationDate = info.ModificationDate = shop.ShopTime(printedAt);
         _document.Language = "en-US";
-        Turn();
+        AddPage();
     }
 
     public XGraphics Ink => _pages[^1];
-
-    /// <summary>Starts the next page.</summary>
-    public void Turn()
-    {
-        var page = _document.AddPage();
-        page.Size = PageSize.Letter;
-        _pages.Add(XGraphics.FromPdfPage(page));
-    }
 
     /// <summary>Where something of this height may start: here, or at the top of the next page when it does not fit any more.</summary>
     public double Room(double y, double height)
     {
         if (y + height <= Bottom)
             return y;
-        Turn();
-        return Top;
+        AddPage();
+        Text(Left, Top + 8, $"{_document.Info.Title}, continued", Weight.SemiBold, 10, mostWidth: Width);
+        return Top + 18;
     }
 
     public double Measure(string text, Weight weight, double sizePt) => Ink.MeasureString(text, PaperFonts.Of(weight, sizePt)).Width;
@@ -99,6 +92,13 @@ internal sealed class Sheet
         using var file = new MemoryStream();
         _document.Save(file, closeStream: false);
         return file.ToArray();
+    }
+
+    private void AddPage()
+    {
+        var page = _document.AddPage();
+        page.Size = PageSize.Letter;
+        _pages.Add(XGraphics.FromPdfPage(page));
     }
 
     private static void Foot(XGraphics ink, string lastLine, string page)

@@ -25,7 +25,8 @@ public static class SpecCardPaper
         y = Math.Max(Lobes(sheet, cam, y + 6), WholeCam(sheet, cam, y + 6));
         y = Math.Max(Diagram(sheet, cam, y + 20), Events(sheet, cam, y + 20));
         y = Gear(sheet, cam, y + 20);
-        Cautions.Draw(sheet, sheet.Title(Sheet.Left, y + 20, Sheet.Width, "Before the engine runs") + 2, 9.5, Cautions.Engine);
+        y = sheet.Room(y + 20, 120);
+        Cautions.Draw(sheet, sheet.Title(Sheet.Left, y, Sheet.Width, "Before the engine runs") + 2, 9.5, Cautions.Engine);
         return sheet.Finish($"{facts.Job.Code}, order {cam.Order.Number}, {facts.Shop.ShopName}");
     }
 
@@ -101,6 +102,6 @@ public static class SpecCardPaper
     private static double Gear(Sheet sheet, JobCam cam, double y)
     {
         y = sheet.Title(Sheet.Left, y, Sheet.Width, "Distributor gear");
-        return sheet.Lines(Sheet.Left, y + 9, Sheet.Width, cam.DistributorGear, Weight.Regular, 9.5, mostLines: 4) - 10;
+        return sheet.Lines(Sheet.Left, y + 9, Sheet.Width, cam.DistributorGear, Weight.Regular, 9.5) - 10;
     }
 }

@@ -13,15 +13,16 @@ internal static class TravelerCam
     private static readonly Table LobeRows = new(12.6, 8.8,
         new("Lobes", 98), new("Intake", 47, Align.Decimal, 18), new("Exhaust", 47, Align.Decimal, 18), new("unit", 44));
     private static readonly Table WholeRows = new(12.6, 8.8, new("", 145), new("", 47, Align.Decimal, 18), new("", 44));
-    private static readonly Table AngleRows = new(11.7, 8.6,
+    private static readonly Table AngleRows = new(11.2, 8.6,
         new("Place", 27), new("Cyl.", 27), new("Valve", 38), new("cam deg", 40, Align.Decimal, 22));
     private static readonly Table MetalRows = new(12.6, 8.8, new("", 67), new("", 33, Align.Decimal, 10), new("", 36));
 
-    /// <summary>Draws the three columns; answers the y below the longest.</summary>
+    /// <summary>Draws the three columns and the gear advice below them; answers the y below.</summary>
     public static double Draw(Sheet sheet, JobCam cam, double y)
     {
         const double angles = Sheet.Left + SpecWidth + Gap, blank = angles + AnglesWidth + Gap;
-        return new[] { Spec(sheet, cam, y), Angles(sheet, cam, angles, y), Blank(sheet, cam, blank, y) }.Max();
+        y = new[] { Spec(sheet, cam, y), Angles(sheet, cam, angles, y), Blank(sheet, cam, blank, y) }.Max();
+        return Words(sheet, y + 2, Sheet.Width, "Distributor gear", cam.DistributorGear);
     }
 
     private static double Spec(Sheet sheet, JobCam cam, double y)
@@ -29,15 +30,14 @@ internal static class TravelerCam
         y = sheet.Title(Sheet.Left, y, SpecWidth, "Grind to");
         y = LobeRows.Draw(sheet, Sheet.Left, y, LobeTable.Lobes(cam));
         y = WholeRows.Draw(sheet, Sheet.Left, y, LobeTable.WholeCam(cam.Grind));
-        y = Words(sheet, y, "Follower", cam.Grind.Lifter.Words());
-        y = Words(sheet, y, "Firing order", cam.Grind.FiringOrder);
-        return Words(sheet, y, "Distributor gear", cam.DistributorGear);
+        y = Words(sheet, y, SpecWidth, "Follower", cam.Grind.Lifter.Words());
+        return Words(sheet, y, SpecWidth, "Firing order", cam.Grind.FiringOrder);
     }
 
-    private static double Words(Sheet sheet, double y, string label, string text)
+    private static double Words(Sheet sheet, double y, double width, string label, string text)
     {
         sheet.Text(Sheet.Left, y + 9.6, label, Weight.Regular, 8.8);
-        return sheet.Lines(Sheet.Left + 72, y + 9.6, SpecWidth - 72, text, Weight.Regular, 8.8, mostLines: 7, leading: 1.2) - 7;
+        return sheet.Lines(Sheet.Left + 72, y + 9.6, width - 72, text, Weight.Regular, 8.8, leading: 1.2) - 7;
     }
 
     private static double Angles(Sheet sheet, JobCam cam, double x, double y)
@@ -45,7 +45,7 @@ internal static class TravelerCam
         y = sheet.Title(x, y, AnglesWidth, "Lobe angles, front to rear");
         var family = cam.Family;
         var sense = family.Rotation == CamRotation.Clockwise ? "clockwise" : "counter-clockwise";
-        y = sheet.Lines(x, y + 6, AnglesWidth, $"Nose from the {family.Datum.ToString().ToLowerInvariant()}, in the engine's sense of rotation: {sense} seen from the front.", Weight.Regular, 7);
+        y = sheet.Lines(x, y + 6, AnglesWidth, $"Nose from the {family.Datum.ToString().ToLowerInvariant()}, {sense} seen from the front (as the cam turns).", Weight.Regular, 7);
         var layout = EngineLayout.Of(family, cam.Grind);
         return layout.Succeeded
             ? AngleRows.Draw(sheet, x, y - 4, layout.Value.Rows.Select(Row))
@@ -58,8 +58,8 @@ internal static class TravelerCam
     private static double Blank(Sheet sheet, JobCam cam, double x, double y)
     {
         y = sheet.Title(x, y, BlankWidth, "Intake lobe in its blank");
-        LobeDrawing.Draw(sheet, cam, new XRect(x, y + 2, BlankWidth, 122));
-        y = LobeDrawing.Key(sheet, x, y + 129);
+        LobeDrawing.Draw(sheet, cam, new XRect(x, y + 2, BlankWidth, 110));
+        y = LobeDrawing.Key(sheet, x, y + 117);
         var fit = cam.Fit;
         y = MetalRows.Draw(sheet, x, y,
         [

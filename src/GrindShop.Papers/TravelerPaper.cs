@@ -18,7 +18,7 @@ public static class TravelerPaper
         y = Band(sheet, facts, cam, y);
         y = Note(sheet, cam, y);
         y = TravelerCam.Draw(sheet, cam, y + 3);
-        y = RouteTable.Draw(sheet, facts, y + 10);
+        y = RouteTable.Draw(sheet, facts, y + 6);
         y = sheet.Room(y + 7, 52);
         Cautions.Draw(sheet, sheet.Title(Sheet.Left, y, Sheet.Width, "Cautions"), 7.6, Cautions.Shop);
         return sheet.Finish($"{facts.Job.Code}, order {cam.Order.Number}, printed {Figures.Moment(facts.Shop.ShopTime(facts.PrintedAt))}, {facts.Shop.ShopName}");

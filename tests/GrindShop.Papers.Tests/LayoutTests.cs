@@ -11,25 +11,40 @@ public class LayoutTests
         Notes = string.Concat(Enumerable.Repeat("Needs to clear a stroker crank;\n\tcall \ud83c first. ", 80)),
     };
 
-    public static TheoryData<string, byte[]> Papers => new()
+    private static readonly Dictionary<string, byte[]> Papers = new()
     {
         { "traveler", TravelerPaper.Print(new Scene().Traveler()) },
         { "traveler, hardened blank", TravelerPaper.Print(new Scene { Soft = false, Spec = Scene.HydraulicFlat }.Traveler()) },
         { "traveler, hostile", TravelerPaper.Print(Hostile.Traveler()) },
         { "traveler, long address", TravelerPaper.Print(new Scene().Traveler() with { FloorUrl = "https://" + new string('a', 300) + ".example/floor/jobs/J1042" }) },
+        { "traveler, full-round blank", TravelerPaper.Print(new Scene { FullRound = true }.Traveler()) },
         { "card", SpecCardPaper.Print(new Scene().SpecCard()) },
         { "card, hostile", SpecCardPaper.Print(Hostile.SpecCard()) },
         { "card, nothing given", SpecCardPaper.Print(new Scene { Reference = null, Soft = false, Spec = Scene.HydraulicFlat }.SpecCard()) },
     };
 
+    public static TheoryData<string> Names => [.. Papers.Keys];
+
     [Theory]
-    [MemberData(nameof(Papers))]
-    public void No_words_print_over_each_other_and_all_stand_inside_the_margins(string name, byte[] file)
+    [MemberData(nameof(Names))]
+    public void No_words_print_over_each_other_and_all_stand_inside_the_margins(string name)
     {
-        var paper = new PaperText(file);
+        var paper = new PaperText(Papers[name]);
         Assert.Empty(paper.Overlaps());
         Assert.Single(paper.Pages);
         Assert.All(paper.Words[0], word => Assert.True(word.BoundingBox is { Left: > 33, Right: < 578, Bottom: > 18, Top: < 765 }, $"{name}: {word.Text}"));
+    }
+
+    [Fact]
+    public void A_caution_about_the_gear_is_never_cut_short_but_takes_a_second_page_if_it_must()
+    {
+        var scene = new Scene { GearReason = string.Concat(Enumerable.Repeat("Look at the teeth early. ", 70)) + "And keep it oiled." };
+        foreach (var paper in new[] { new PaperText(TravelerPaper.Print(scene.Traveler())), new PaperText(SpecCardPaper.Print(scene.SpecCard())) })
+        {
+            Assert.Contains("keep it oiled.", paper.All);
+            Assert.Contains("page 2 of 2", paper.All);
+            Assert.Empty(paper.Overlaps());
+        }
     }
 
     [Fact]

@@ -39,11 +39,15 @@ internal sealed record Scene
 
     public bool Soft { get; init; } = true;
 
+    public bool FullRound { get; init; }
+
+    public string GearReason { get; init; } = "Bronze is the sacrificial partner of a steel cam gear: inspect it and replace it in time.";
+
     public int StepsDone { get; init; } = 2;
 
     public CamSpec Spec { get; init; } = SolidRoller;
 
-    public EngineFamily Family { get; init; } = Eight;
+    public EngineFamily Family { get; init; } = Eight();
 
     public static CamSpec SolidRoller => new()
     {
@@ -67,13 +71,14 @@ internal sealed record Scene
         IntakeCenterlineCrankDeg = 106,
     };
 
-    public static EngineFamily Eight => new()
+    public static EngineFamily Eight(params double[] intervalsCrankDeg) => new()
     {
         Code = "RV8-R",
         Name = "Ridgetop V8, rear gear",
         Kind = EngineKind.PushrodV,
         Cylinders = 8,
         FiringOrder = "1-8-4-3-6-5-7-2",
+        FiringIntervalsCrankDeg = intervalsCrankDeg,
         BankAngleDeg = 90,
         LifterBankAngleDeg = 90,
         BankOfCylinder = [0, 1, 0, 1, 0, 1, 0, 1],
@@ -121,12 +126,12 @@ internal sealed record Scene
         return FeasibilityJudge.Judge(grind, Family, [new StockedBlank(PreparedBlank.Of(part), 3)], rules);
     }
 
-    private static GearRule SteelOnBronze => new()
+    private GearRule SteelOnBronze => new()
     {
         CamGear = CamGear.Steel,
         DistributorGear = DistributorGear.Bronze,
         Verdict = RuleVerdict.Ok,
-        Reason = "Bronze is the sacrificial partner of a steel cam gear: inspect it and replace it in time.",
+        Reason = GearReason,
     };
 
     public BlankPart Part() => Soft
@@ -137,28 +142,31 @@ internal sealed record Scene
     {
         PartNumber = number,
         EngineFamily = Family,
-        Form = BlankForm.Milled,
+        Form = FullRound ? BlankForm.FullRound : BlankForm.Milled,
         Alloy = alloy,
         Hardening = hardening,
         CaseDepthIn = caseDepthIn,
         HardnessHrc = hrc,
         Gear = CamGear.Steel,
-        Nominal = new NominalGrind
-        {
-            Intake = new LobeSpec(.370, 246, 278, .020),
-            Exhaust = new LobeSpec(.370, 252, 284, .020),
-            FollowerKind = FollowerKind.Roller,
-            RollerRadiusIn = .375,
-            BaseCircleDiameterIn = 1.13,
-            StockIn = .030,
-            LobeSeparationCamDeg = 110,
-            IntakeCenterlineCrankDeg = 106,
-        },
+        Nominal = FullRound ? null : Milled,
+        RoundDiameterIn = FullRound ? 1.88 : null,
         FiringOrder = Family.FiringOrder,
         LeastBaseCircleIn = .95,
         Supplier = new Vendor { Code = "TURNSTILE", Name = "Turnstile Cam Blanks", Kind = VendorKind.BlankSupplier, LeadTimeDays = 28 },
         Cost = 120,
         LeadTimeDays = 28,
+    };
+
+    private static NominalGrind Milled => new()
+    {
+        Intake = new LobeSpec(.370, 246, 278, .020),
+        Exhaust = new LobeSpec(.370, 252, 284, .020),
+        FollowerKind = FollowerKind.Roller,
+        RollerRadiusIn = .375,
+        BaseCircleDiameterIn = 1.13,
+        StockIn = .030,
+        LobeSeparationCamDeg = 110,
+        IntakeCenterlineCrankDeg = 106,
     };
 
     private Order Accepted(BlankPart part)

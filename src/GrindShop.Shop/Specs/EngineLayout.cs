@@ -13,7 +13,7 @@ public static class EngineLayout
     private const int LeftBank = 0;
 
     /// <param name="family">The engine.</param>
-    /// <param name="grind">The cam; its firing order must be one of the family's cylinders, as <see cref="SpecCheck"/> sees to.</param>
+    /// <param name="grind">The cam; its firing order names the family's cylinders, as <see cref="SpecCheck"/> sees to.</param>
     /// <returns>The lobes front to rear with their angles from the datum, or what is wrong with the family's figures.</returns>
     public static Outcome<CamLayout, CamLayoutProblem> Of(EngineFamily family, GrindSpec grind)
     {
@@ -24,18 +24,19 @@ public static class EngineLayout
     /// <summary>The crank throws stay what they are: another order fires its cylinders at the family's intervals.</summary>
     private static Outcome<FiringSchedule, CamLayoutProblem> Firing(EngineFamily family, string order)
     {
-        var firing = FiringOrder.Of(FromCylinderOne(order, out _), family.Cylinders).Required();
+        var firing = FiringOrder.Of(FromCylinderOne(family, order, out _), family.Cylinders).Required();
         if (family.FiringIntervalsCrankDeg is not { Length: > 0 } intervals)
             return FiringSchedule.EvenFire(firing);
-        FromCylinderOne(family.FiringOrder, out var shift);
+        FromCylinderOne(family, family.FiringOrder, out var shift);
         return FiringSchedule.OddFire(firing, [.. intervals.Skip(shift), .. intervals.Take(shift)]);
     }
 
-    private static int[] FromCylinderOne(string text, out int shift)
+    /// <summary>The family's datum is read with cylinder 1 at overlap, so every order starts there.</summary>
+    private static int[] FromCylinderOne(EngineFamily family, string text, out int shift)
     {
-        var order = FiringOrders.Parse(text) ?? throw new ArgumentException($"{text} is no firing order.", nameof(text));
-        shift = Math.Max(0, Array.IndexOf(order, 1));
-        return [.. order[shift..], .. order[..shift]];
+        var order = FiringOrder.Parse(text, family.Cylinders).Required().Cylinders;
+        shift = order.TakeWhile(cylinder => cylinder != 1).Count();
+        return [.. order.Skip(shift), .. order.Take(shift)];
     }
 
     private static IReadOnlyList<Bank> Banks(EngineFamily family) =>
