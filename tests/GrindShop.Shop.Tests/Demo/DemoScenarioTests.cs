@@ -2,6 +2,7 @@ using GrindShop.Lobes;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Demo;
 using GrindShop.Shop.Engines;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
 
