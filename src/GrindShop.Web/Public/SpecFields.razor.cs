@@ -36,7 +36,7 @@ public sealed partial class SpecFields
         ? $"Leave it blank for the usual one. Also ground: {string.Join(", ", others)}."
         : "Leave it blank for the usual one.";
 
-    protected override void OnParametersSet() => _source = new FieldSource(Draft, [.. Reading.Problems, .. MoreProblems], Reading.Filled, Changed);
+    protected override void OnParametersSet() => _source = new FieldSource(Draft, [.. Reading.Completed.Problems, .. MoreProblems], Reading.Completed.Filled, Changed);
 
     private IEnumerable<NumberField> Asked(IEnumerable<NumberField> fields) =>
         fields.Where(field => !field.IsLash || Reading.Spec.Lifter is { } lifter && lifter.IsSolid());

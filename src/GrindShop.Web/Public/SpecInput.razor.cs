@@ -14,9 +14,6 @@ public sealed partial class SpecInput
     public string Path { get; set; } = "";
 
     [Parameter, EditorRequired]
-    public string Id { get; set; } = "";
-
-    [Parameter, EditorRequired]
     public string Label { get; set; } = "";
 
     [Parameter]
@@ -55,6 +52,8 @@ public sealed partial class SpecInput
     /// <summary>What stands greyed in the empty field where the shop fills nothing in.</summary>
     [Parameter]
     public string? Usual { get; set; }
+
+    private string Id => FieldIds.Of(Path);
 
     private string Value => Source.Draft[Path];
 
