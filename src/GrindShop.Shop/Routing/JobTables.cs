@@ -1,3 +1,4 @@
+using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 
@@ -40,5 +41,13 @@ internal sealed class JobEventTable : IEntityTypeConfiguration<JobEvent>
         table.Property(line => line.What).HasMaxLength(40);
         table.Property(line => line.By).HasMaxLength(100);
         table.Property(line => line.CommandKey).HasMaxLength(100);
+    }
+}
+
+public static class JobSets
+{
+    extension(ShopDb db)
+    {
+        public DbSet<Job> Jobs => db.Set<Job>();
     }
 }
