@@ -50,7 +50,5 @@ public sealed partial class Inbox : LivePage
         .Where(row => Show is null || ShowsClosed || row.State.ToString() == Show)
         .Where(row => InboxFind.Matches(row, _find));
 
-    private static string ShortWords(OrderState state) => state.Words().Split(',')[0];
-
     private static string? Current(bool isCurrent) => isCurrent ? "true" : null;
 }

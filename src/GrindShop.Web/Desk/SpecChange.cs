@@ -1,7 +1,5 @@
-using System.Text.Json;
-using System.Text.Json.Nodes;
-using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;
+using GrindShop.Web.Public;
 
 namespace GrindShop.Web.Desk;
 
@@ -14,18 +12,12 @@ public sealed record SpecChange(string Name, string? Was, string? Now)
     ];
 
     /// <summary>What was typed on an older specification, carried to a newer one: fields that were not touched take the newer value.</summary>
-    public static CamSpec Carry(CamSpec basis, CamSpec typed, CamSpec newer) =>
-        Carry(Node(basis), Node(typed), Node(newer)).Deserialize<CamSpec>(ShopJson.Options) ?? typed;
-
-    private static JsonNode? Carry(JsonNode? basis, JsonNode? typed, JsonNode? newer)
+    public static SpecDraft Carry(CamSpec basis, SpecDraft typed, CamSpec newer)
     {
-        if (JsonNode.DeepEquals(basis, typed))
-            return newer?.DeepClone();
-        if (typed is not JsonObject fields || newer is not JsonObject others)
-            return typed?.DeepClone();
-        var names = fields.Select(field => field.Key).Union(others.Select(field => field.Key));
-        return new JsonObject(names.Select(name => KeyValuePair.Create(name, Carry(basis?[name], fields[name], others[name]))));
+        var (was, carried) = (SpecDraft.Of(basis), SpecDraft.Of(newer));
+        foreach (var (path, text) in typed.Texts)
+            if (text != was[path])
+                carried[path] = text;
+        return carried;
     }
-
-    private static JsonNode? Node(CamSpec spec) => JsonSerializer.SerializeToNode(spec, ShopJson.Options);
 }

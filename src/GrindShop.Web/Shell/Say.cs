@@ -1,5 +1,6 @@
 using System.Globalization;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;
 
@@ -25,6 +26,9 @@ public static class Say
 
     /// <summary>A moment by the clock on the shop's wall.</summary>
     public static string Moment(DateTimeOffset at, ShopSettings shop) => shop.ShopTime(at).ToString("ddd MMM d, yyyy HH:mm", Plain);
+
+    /// <summary>A moment in a narrow column, without the year.</summary>
+    public static string Brief(DateTimeOffset at, ShopSettings shop) => shop.ShopTime(at).ToString("ddd MMM d, HH:mm", Plain);
 
     public static string Due(DateOnly due, DateOnly today) => (due.DayNumber - today.DayNumber) switch
     {
@@ -52,21 +56,15 @@ public static class Say
         spec.LobeSeparationCamDeg is { } lsa ? "LSA " + lsa.ToString("0.#", Plain) : null,
     }.OfType<string>());
 
+    /// <summary>The state in a narrow column.</summary>
+    public static string Short(this OrderState state) => state.Words().Split(',')[0];
+
     public static string Words(this Verdict? verdict) => verdict switch
     {
         Verdict.FromStock => "from stock",
         Verdict.SpecialOrder => "special order",
         Verdict.NotGrindable => "cannot be ground",
         _ => "incomplete",
-    };
-
-    /// <summary>The class of shop.css that colours a verdict's mark; the words carry the meaning.</summary>
-    public static string Mark(this Verdict? verdict) => verdict switch
-    {
-        Verdict.FromStock => "ok",
-        Verdict.SpecialOrder => "care",
-        Verdict.NotGrindable => "no",
-        _ => "calm",
     };
 
     private static string? Pair(CamSpec spec, Func<LobeWish, double?> read, string format) => (read(spec.Intake), read(spec.Exhaust)) switch

@@ -1,5 +1,6 @@
 using GrindShop.Shop.Specs;
 using GrindShop.Web.Desk;
+using GrindShop.Web.Public;
 
 namespace GrindShop.Web.Tests.Desk;
 
@@ -31,8 +32,16 @@ public sealed class SpecChangeTests
     {
         var typed = Basis with { LobeSeparationCamDeg = 112, Intake = Basis.Intake with { LobeLiftIn = .365 }, Notes = null };
         var newer = Basis with { LobeSeparationCamDeg = 108, Intake = Basis.Intake with { DurationAt050CrankDeg = 250 }, Lifter = LifterType.HydraulicRoller };
-        var carried = SpecChange.Carry(Basis, typed, newer);
+        var carried = SpecChange.Carry(Basis, SpecDraft.Of(typed), newer).ToSpec();
         Assert.Equal(typed with { Intake = new LobeWish { LobeLiftIn = .365, DurationAt050CrankDeg = 250 }, Lifter = LifterType.HydraulicRoller }, carried);
+    }
+
+    [Fact]
+    public void Text_that_is_no_number_stays_as_it_was_typed()
+    {
+        var typed = SpecDraft.Of(Basis);
+        typed["rockerRatio"] = "1,6?";
+        Assert.Equal("1,6?", SpecChange.Carry(Basis, typed, Basis with { LobeSeparationCamDeg = 108 })["rockerRatio"]);
     }
 
     [Fact]
