@@ -6,6 +6,7 @@ using GrindShop.Shop.Records;
 using GrindShop.Testing;
 using GrindShop.Web.Security;
 using Microsoft.Extensions.DependencyInjection;
+using Npgsql;
 
 namespace GrindShop.Web.Tests.Desk;
 
@@ -46,6 +47,16 @@ public sealed class StaffShop : IAsyncLifetime
         who.SetPolicies(policies);
         who.SetClaims(new Claim(ClaimTypes.GivenName, person));
         return browser;
+    }
+
+    /// <summary>Ends when a change listener stands on the line of this shop's database.</summary>
+    public async Task IsListeningAsync()
+    {
+        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(30));
+        await using var command = Get<NpgsqlDataSource>().CreateCommand(
+            "SELECT count(*) FROM pg_stat_activity WHERE datname = current_database() AND state = 'idle' AND query LIKE 'LISTEN%'");
+        while (await command.ExecuteScalarAsync(patience.Token) is 0L)
+            await Task.Yield();
     }
 
     private IServiceCollection Add(IServiceCollection services)
