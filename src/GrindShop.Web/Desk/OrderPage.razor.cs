@@ -10,11 +10,14 @@ namespace GrindShop.Web.Desk;
 public sealed partial class OrderPage : LivePage
 {
     private OrderWork? _work;
+    private string? _read;
     private CatalogContent? _content;
     private CompletedSpec? _completed;
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private string _by = "";
     private string? _part;
+    private ElementReference _notice;
+    private bool _acted;
 
     [Parameter]
     public string Number { get; set; } = "";
@@ -23,6 +26,8 @@ public sealed partial class OrderPage : LivePage
     private OrderDesk OrderDesk { get; set; } = default!;
 
     private string Wanted => Number.Trim().ToUpperInvariant();
+
+    private bool IsRead => _read == Wanted;
 
     /// <summary>The blank that price, drawing and allocation speak of: the one chosen here, the quoted one, or the best.</summary>
     private string? Part
@@ -49,6 +54,22 @@ public sealed partial class OrderPage : LivePage
         _free = await Catalog.AvailableAsync();
         await _work.HearAsync();
         _completed = _work.Order is { } order ? await Catalog.CompleteAsync(order.Spec) : null;
+        _read = _work.Number;
+    }
+
+    /// <summary>After an act the focus goes to what became of it, which stands above the next act.</summary>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!_acted)
+            return;
+        _acted = false;
+        await _notice.FocusAsync();
+    }
+
+    private async Task ActedAsync()
+    {
+        await ReadAsync();
+        _acted = true;
     }
 
     private int FreeOf(string? part) => part is not null && _content?.Blank(part) is { } blank ? _free.GetValueOrDefault(blank.Part.Id) : 0;

@@ -15,6 +15,7 @@ public sealed partial class SpecCorrection
     private string _why = "";
     private string? _problem;
     private bool _busy;
+    private ElementReference _title;
 
     [Parameter, EditorRequired]
     public OrderWork Work { get; set; } = default!;
@@ -48,6 +49,12 @@ public sealed partial class SpecCorrection
             return;
         (_draft, _basis) = (SpecChange.Carry(_basis, _draft, Work.Order.Spec), Work.Order.Spec);
         Read();
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+            await _title.FocusAsync();
     }
 
     private void Read() => _reading = SpecReading.Of(_draft, Content);

@@ -26,6 +26,9 @@ public sealed partial class JobPage : LivePage
 
     private string Wanted => ScannedCode.Read(Code);
 
+    /// <summary>The job of the page's address, once it has been read.</summary>
+    private Job? Shown => _read == Wanted ? _job : null;
+
     private bool IsLate => _job is { ShippedAt: null } job && job.DueOn < Today;
 
     protected override bool Concerns(string orderNumber) => _job?.Order.Number == orderNumber;
