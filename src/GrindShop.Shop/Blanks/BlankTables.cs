@@ -1,0 +1,67 @@
+using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace GrindShop.Shop.Blanks;
+
+internal sealed class VendorTable : IEntityTypeConfiguration<Vendor>
+{
+    public void Configure(EntityTypeBuilder<Vendor> table)
+    {
+        table.ToTable("vendors");
+        table.HasIndex(vendor => vendor.Code).IsUnique();
+    }
+}
+
+internal sealed class BlankPartTable : IEntityTypeConfiguration<BlankPart>
+{
+    public void Configure(EntityTypeBuilder<BlankPart> table)
+    {
+        table.ToTable("blank_parts", t =>
+        {
+            t.HasCheckConstraint("ck_blank_parts_shape", "(form = 'FullRound') = (nominal IS NULL) AND (form = 'FullRound') = (round_diameter_in IS NOT NULL)");
+            t.HasCheckConstraint("ck_blank_parts_case", "(hardening IN ('Induction', 'Carburized')) = (case_depth_in IS NOT NULL)");
+            t.HasCheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0");
+        });
+        table.HasIndex(part => part.PartNumber).IsUnique();
+        table.Property(part => part.PartNumber).HasMaxLength(40);
+        table.Property(part => part.Nominal).HasJson();
+        table.HasOne(part => part.EngineFamily).WithMany().HasForeignKey(part => part.EngineFamilyId).OnDelete(DeleteBehavior.Restrict);
+        table.HasOne(part => part.Supplier).WithMany().HasForeignKey(part => part.SupplierId).OnDelete(DeleteBehavior.Restrict);
+    }
+}
+
+internal sealed class BlankLotTable : IEntityTypeConfiguration<BlankLot>
+{
+    public void Configure(EntityTypeBuilder<BlankLot> table)
+    {
+        table.ToTable("blank_lots", t => t.HasCheckConstraint("ck_blank_lots_stock", "on_hand >= 0 AND allocated BETWEEN 0 AND on_hand"));
+        table.HasIndex(lot => lot.LotNumber).IsUnique();
+        table.Property(lot => lot.LotNumber).HasMaxLength(40);
+        table.HasOne(lot => lot.BlankPart).WithMany().HasForeignKey(lot => lot.BlankPartId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany(lot => lot.Movements).WithOne().HasForeignKey(movement => movement.BlankLotId).OnDelete(DeleteBehavior.Restrict);
+    }
+}
+
+internal sealed class StockMovementTable : IEntityTypeConfiguration<StockMovement>
+{
+    public void Configure(EntityTypeBuilder<StockMovement> table)
+    {
+        table.ToTable("stock_movements");
+        table.Property(movement => movement.By).HasMaxLength(100);
+    }
+}
+
+public static class BlankSets
+{
+    extension(ShopDb db)
+    {
+        public DbSet<Vendor> Vendors => db.Set<Vendor>();
+
+        public DbSet<BlankPart> BlankParts => db.Set<BlankPart>();
+
+        public DbSet<BlankLot> BlankLots => db.Set<BlankLot>();
+
+        public DbSet<StockMovement> StockMovements => db.Set<StockMovement>();
+    }
+}

@@ -1,0 +1,38 @@
+namespace GrindShop.Shop.Blanks;
+
+/// <summary>How forms, alloys and gears are said to people.</summary>
+public static class BlankWords
+{
+    public static string Words(this BlankForm form) => form switch
+    {
+        BlankForm.AsCast => "as cast",
+        BlankForm.Milled => "lobe-milled",
+        _ => "full round",
+    };
+
+    public static string Words(this BlankAlloy alloy) => alloy switch
+    {
+        BlankAlloy.HardenableIron => "hardenable gray iron",
+        BlankAlloy.AustemperedDuctileIron => "austempered ductile iron",
+        BlankAlloy.ToolSteel => "tool steel",
+        _ => $"{alloy.ToString()[5..]} steel",
+    };
+
+    public static string Words(this Hardening hardening) => hardening switch
+    {
+        Hardening.Soft => "soft, hardened after rough grinding",
+        Hardening.ToTheBarrel => "hard down to the barrel",
+        Hardening.Through => "hard throughout",
+        Hardening.Induction => "induction hardened",
+        _ => "carburized",
+    };
+
+    public static string Words(this CamGear gear) => gear switch
+    {
+        CamGear.None => "no gear",
+        CamGear.HardenableIron => "a gray-iron gear",
+        CamGear.AustemperedDuctileIron => "an austempered ductile iron gear",
+        CamGear.Steel => "a one-piece steel gear",
+        _ => "a pressed-on iron gear",
+    };
+}

@@ -1,0 +1,60 @@
+using GrindShop.Lobes;
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Shop.Feasibility;
+
+/// <summary>Judges one blank for one cam: rules of the trade first, then the metal of both lobes.</summary>
+internal static class BlankJudge
+{
+    public static BlankFit Judge(FinishedCam cam, StockedBlank stocked, ShopRules rules)
+    {
+        var part = stocked.Blank.Part;
+        var limits = Limits(part, rules);
+        var turns = Turns.Of(cam.Grind, part.Nominal);
+        var intake = cam.IntakeJudge(limits).Judge(stocked.Blank.Intake, turns.MetalIntakeCamDeg);
+        var exhaust = cam.ExhaustJudge(limits).Judge(stocked.Blank.Exhaust, turns.MetalExhaustCamDeg);
+        var against = BlankObjections.Of(cam, part, intake, exhaust, rules).ToList();
+        var fits = against.Count == 0;
+        var gear = rules.Gear(cam.Family, part.Gear, cam.Grind.DistributorGear);
+        return new BlankFit
+        {
+            PartNumber = part.PartNumber,
+            InStock = stocked.Available > 0,
+            Fits = fits,
+            IntakeBaseCircleDiameterIn = Found(intake.BaseCircleDiameterIn),
+            ExhaustBaseCircleDiameterIn = Found(exhaust.BaseCircleDiameterIn),
+            MinRemovalIn = Found(intake, exhaust) ? Math.Min(intake.MinRemovalIn, exhaust.MinRemovalIn) : null,
+            MaxRemovalIn = Found(intake, exhaust) ? Math.Max(intake.MaxRemovalIn, exhaust.MaxRemovalIn) : null,
+            LeastCaseLeftIn = Found(intake, exhaust) ? Smaller(intake.LeastCaseLeftIn, exhaust.LeastCaseLeftIn) : null,
+            IntakeTurnCamDeg = turns.IntakeCamDeg,
+            ExhaustTurnCamDeg = turns.ExhaustCamDeg,
+            NeedsHeatTreat = part.IsSoft,
+            LeadTimeDays = stocked.Available > 0 ? 0 : part.LeadTimeDays,
+            Gear = gear,
+            Reasons = fits ? BlankMerits.Of(cam, part, intake, exhaust, turns, rules).ToList() : against,
+        };
+    }
+
+    private static BandLimits Limits(BlankPart part, ShopRules rules) =>
+        new(rules.Settings.CleanupIn, part.CaseDepthIn, part.CaseDepthIn is null ? null : rules.LeastCaseIn(part.Hardening));
+
+    private static bool Found(BandAnswer intake, BandAnswer exhaust) => intake.BaseCircleDiameterIn > 0 && exhaust.BaseCircleDiameterIn > 0;
+
+    private static double? Found(double diameterIn) => diameterIn > 0 ? diameterIn : null;
+
+    private static double? Smaller(double? one, double? other) => one is { } a && other is { } b ? Math.Min(a, b) : null;
+}
+
+/// <summary>By how much each lobe is turned against the blank's, by the definition (cam degrees) and as a turn of the metal.</summary>
+internal readonly record struct Turns(double IntakeCamDeg, double ExhaustCamDeg)
+{
+    public double MetalIntakeCamDeg => IntakeCamDeg;
+
+    /// <summary>An earlier exhaust turns the metal the other way.</summary>
+    public double MetalExhaustCamDeg => -ExhaustCamDeg;
+
+    public static Turns Of(GrindSpec grind, NominalGrind? nominal) => nominal is null
+        ? default
+        : new Turns((grind.IntakeCenterlineCrankDeg - nominal.IntakeCenterlineCrankDeg) / 2, (grind.ExhaustCenterlineCrankDeg - nominal.ExhaustCenterlineCrankDeg) / 2);
+}

@@ -1,0 +1,49 @@
+using System.Globalization;
+using GrindShop.Lobes;
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Shop.Feasibility;
+
+/// <summary>Everything that stands against a blank, in plain words. Nothing against it: it fits.</summary>
+internal static class BlankObjections
+{
+    public static IEnumerable<string> Of(FinishedCam cam, BlankPart part, BandAnswer intake, BandAnswer exhaust, ShopRules rules) =>
+    [
+        .. Rules(cam, part, rules),
+        .. Lobe("intake", cam, cam.Intake, part, intake, rules),
+        .. Lobe("exhaust", cam, cam.Exhaust, part, exhaust, rules),
+    ];
+
+    private static IEnumerable<string> Rules(FinishedCam cam, BlankPart part, ShopRules rules)
+    {
+        var grind = cam.Grind;
+        if (rules.Lifter(part.Alloy, grind.Lifter) is { Verdict: RuleVerdict.No } rule)
+            yield return rule.Reason;
+        if (grind.Side is { } side && part.Side is { } blankSide && side != blankSide)
+            yield return $"This is a {blankSide.ToString().ToLowerInvariant()}-hand blank; the {side.ToString().ToLowerInvariant()} cam is wanted.";
+        if (part.Form != BlankForm.FullRound && !cam.Family.SameSequence(grind.FiringOrder, part.FiringOrder))
+            yield return $"Its lobes stand for firing order {part.FiringOrder}; another order needs a blank milled for it, or a full-round one.";
+    }
+
+    private static IEnumerable<string> Lobe(string name, FinishedCam cam, FinishLobe lobe, BlankPart part, BandAnswer band, ShopRules rules)
+    {
+        var least = Math.Max(part.LeastBaseCircleIn, cam.Family.LeastBaseCircleIn);
+        if (band.BaseCircleDiameterIn < least)
+            return [TooSmall(name, cam, band, least)];
+        if (!band.InsideOutsideEdge)
+            return [$"The {name} lobe does not clean up: at the largest base circle allowed, {In(band.BaseCircleDiameterIn)} in, it would still stand {In(-band.MinRemovalIn)} in outside the metal."];
+        if (!band.CaseKept)
+            return [$"Grinding the {name} lobe takes off up to {In(band.MaxRemovalIn)} in and leaves {In(Math.Max(0, band.LeastCaseLeftIn ?? 0))} in of the {In(part.CaseDepthIn ?? 0)} in case; {In(rules.LeastCaseIn(part.Hardening) ?? 0)} in must stay."];
+        return LobeShape.Objections(name, lobe, cam, band.BaseCircleDiameterIn);
+    }
+
+    private static string TooSmall(string name, FinishedCam cam, BandAnswer band, double least) =>
+        band.MaxBaseCircleDiameterIn >= least && cam.LargestBaseCircleIn is { } allowed
+            ? $"The engine leaves room for a base circle of {In(allowed)} in only (bearing bores with this lift, or your own limit); this blank needs at least {In(least)} in."
+            : band.MaxBaseCircleDiameterIn <= 0
+                ? $"The {name} lobe does not come out of this blank at any base circle."
+                : $"There is not enough metal for the {name} lobe: it would need a base circle of {In(band.MaxBaseCircleDiameterIn)} in, and {In(least)} in is the least.";
+
+    private static string In(double value) => value.ToString("0.000", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,77 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Engines;
+using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
+using Microsoft.EntityFrameworkCore;
+
+namespace GrindShop.Shop.Feasibility;
+
+/// <summary>Families, prepared blanks and rules as they were read together. Immutable.</summary>
+public sealed record CatalogContent(IReadOnlyList<EngineFamily> Families, IReadOnlyList<PreparedBlank> Blanks, ShopRules Rules)
+{
+    public EngineFamily? Family(string? code) => Families.FirstOrDefault(family => string.Equals(family.Code, code, StringComparison.OrdinalIgnoreCase));
+
+    public PreparedBlank? Blank(string partNumber) => Blanks.FirstOrDefault(blank => blank.Part.PartNumber == partNumber);
+}
+
+/// <summary>The catalog with its geometry, computed once and kept in memory; stock is read fresh for every question.</summary>
+public sealed class Catalog(IDbContextFactory<ShopDb> factory)
+{
+    private readonly SemaphoreSlim _one = new(1, 1);
+    private volatile CatalogContent? _content;
+
+    public async Task<CatalogContent> ContentAsync(CancellationToken cancel = default)
+    {
+        if (_content is { } ready)
+            return ready;
+        await _one.WaitAsync(cancel);
+        try
+        {
+            return _content ??= await ReadAsync(cancel);
+        }
+        finally
+        {
+            _one.Release();
+        }
+    }
+
+    /// <summary>The next question reads the catalog anew.</summary>
+    public void Forget() => _content = null;
+
+    /// <summary>Completes a specification by the family's usual values; see <see cref="SpecCompletion"/>.</summary>
+    public async Task<CompletedSpec> CompleteAsync(CamSpec spec, CancellationToken cancel = default) =>
+        SpecCompletion.Complete(spec, (await ContentAsync(cancel)).Family(spec.EngineFamily));
+
+    /// <summary>Judges a complete specification against every blank of its family, with the stock of this moment.</summary>
+    public async Task<FeasibilityAnswer> JudgeAsync(GrindSpec grind, CancellationToken cancel = default)
+    {
+        var content = await ContentAsync(cancel);
+        var family = content.Family(grind.EngineFamily) ?? throw new ArgumentException("Unknown engine family.", nameof(grind));
+        var available = await AvailableAsync(cancel);
+        var blanks = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code)
+            .Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id)));
+        return FeasibilityJudge.Judge(grind, family, blanks, content.Rules);
+    }
+
+    /// <summary>Blanks in stock and not promised to a job, by part id; parts without any are left out.</summary>
+    public async Task<IReadOnlyDictionary<int, int>> AvailableAsync(CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await db.BlankLots.GroupBy(lot => lot.BlankPartId)
+            .Select(lots => new { lots.Key, Free = lots.Sum(lot => lot.OnHand - lot.Allocated) })
+            .Where(part => part.Free > 0)
+            .ToDictionaryAsync(part => part.Key, part => part.Free, cancel);
+    }
+
+    private async Task<CatalogContent> ReadAsync(CancellationToken cancel)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        var families = await db.EngineFamilies.AsNoTracking().OrderBy(family => family.Id).ToListAsync(cancel);
+        var parts = await db.BlankParts.AsNoTrackingWithIdentityResolution()
+            .Include(part => part.EngineFamily).Include(part => part.Supplier).OrderBy(part => part.PartNumber).ToListAsync(cancel);
+        var settings = await db.Settings.AsNoTracking().SingleAsync(cancel);
+        var gears = await db.GearRules.AsNoTracking().ToListAsync(cancel);
+        var lifters = await db.LifterRules.AsNoTracking().ToListAsync(cancel);
+        return new CatalogContent(families, [.. parts.AsParallel().AsOrdered().Select(PreparedBlank.Of)], new ShopRules(settings, gears, lifters));
+    }
+}

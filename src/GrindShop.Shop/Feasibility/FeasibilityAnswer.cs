@@ -1,0 +1,78 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Shop.Feasibility;
+
+public enum Verdict
+{
+    FromStock,
+    SpecialOrder,
+    NotGrindable,
+}
+
+public enum GearVerdict
+{
+    Ok,
+    Caution,
+    No,
+
+    /// <summary>No distributor in this family, or no distributor gear named.</summary>
+    None,
+}
+
+public sealed record GearAdvice(GearVerdict Verdict, string Reason);
+
+/// <summary>What one blank can do for the grind. Lengths in inches; base circles are diameters; null where the lobe does not come out at all.</summary>
+public sealed record BlankFit
+{
+    public required string PartNumber { get; init; }
+
+    /// <summary>At least one blank that is not promised to a job.</summary>
+    public required bool InStock { get; init; }
+
+    /// <summary>Metal, case, family, firing order and lifter all allow it. The distributor gear is judged apart, in <see cref="Gear"/>.</summary>
+    public required bool Fits { get; init; }
+
+    public double? IntakeBaseCircleDiameterIn { get; init; }
+
+    public double? ExhaustBaseCircleDiameterIn { get; init; }
+
+    public double? MinRemovalIn { get; init; }
+
+    public double? MaxRemovalIn { get; init; }
+
+    /// <summary>Null where the blank has no case that ends.</summary>
+    public double? LeastCaseLeftIn { get; init; }
+
+    /// <summary>By how much the intake lobe is turned against the blank's, cam degrees.</summary>
+    public double IntakeTurnCamDeg { get; init; }
+
+    public double ExhaustTurnCamDeg { get; init; }
+
+    public required bool NeedsHeatTreat { get; init; }
+
+    public required int LeadTimeDays { get; init; }
+
+    public required GearAdvice Gear { get; init; }
+
+    /// <summary>Why, in plain words: what stands against it, or what it costs.</summary>
+    public required IReadOnlyList<string> Reasons { get; init; }
+
+    /// <summary>Fits, and the distributor gear named does not forbid it.</summary>
+    public bool Usable => Fits && Gear.Verdict != GearVerdict.No;
+}
+
+/// <summary>The shop's answer to a complete specification: the verdict, why, and every blank of the family, best first.</summary>
+public sealed record FeasibilityAnswer
+{
+    public required Verdict Verdict { get; init; }
+
+    public required IReadOnlyList<string> Reasons { get; init; }
+
+    public required IReadOnlyList<BlankFit> Blanks { get; init; }
+
+    /// <summary>The complete specification that was judged, blanks filled by the shop.</summary>
+    public required GrindSpec Grind { get; init; }
+
+    public BlankFit? Best => Blanks.FirstOrDefault(blank => blank.Usable);
+}

@@ -1,0 +1,15 @@
+namespace GrindShop.Shop.Orders;
+
+/// <summary>Who asked. Known by e-mail, or by phone where there is none.</summary>
+public sealed class Customer
+{
+    public int Id { get; private set; }
+
+    public required string Name { get; set; }
+
+    public string? Email { get; init; }
+
+    public string? Phone { get; set; }
+
+    public required DateTimeOffset Since { get; init; }
+}

@@ -1,0 +1,42 @@
+using System.Security.Cryptography;
+using System.Text.Json;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Shop.Orders;
+
+/// <summary>Who wants the cam and how to reach them.</summary>
+public sealed record Contact
+{
+    public string? Name { get; init; }
+
+    public string? Email { get; init; }
+
+    public string? Phone { get; init; }
+}
+
+/// <summary>What a customer sends: a specification, a contact and the sender's key that makes a repeated sending harmless.</summary>
+public sealed record Enquiry
+{
+    public required string SubmitKey { get; init; }
+
+    public required OrderChannel Channel { get; init; }
+
+    public required CamSpec Spec { get; init; }
+
+    public required Contact Contact { get; init; }
+
+    public string? CustomerReference { get; init; }
+
+    /// <summary>SHA-256 of the content without the key, hexadecimal.</summary>
+    public string Digest() => Convert.ToHexString(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(new { Channel, Spec, Contact, CustomerReference })));
+}
+
+/// <summary>The two names of a new order: the spoken number and the secret tracking code.</summary>
+public sealed record OrderNumbers(string Number, string TrackingCode)
+{
+    /// <summary>Letters and digits that are not mistaken for one another on the phone.</summary>
+    private const string Alphabet = "23456789ABCDEFGHJKMNPQRSTVWXYZ";
+
+    /// <param name="sequence">The next value of the database's order sequence.</param>
+    public static OrderNumbers Next(long sequence) => new($"C{sequence}", RandomNumberGenerator.GetString(Alphabet, 14));
+}

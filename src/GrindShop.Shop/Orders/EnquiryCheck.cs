@@ -1,0 +1,42 @@
+using System.Net.Mail;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Shop.Orders;
+
+/// <summary>May this enquiry be taken in? The specification must be free of contradictions and complete enough to judge, the customer reachable.</summary>
+public static class EnquiryCheck
+{
+    public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, CompletedSpec completed) =>
+        [.. completed.Problems, .. completed.Needed, .. ContactProblems(enquiry)];
+
+    /// <summary>The e-mail address in its one spelling, or null.</summary>
+    public static string? Email(Contact contact) => Blank(contact.Email)?.ToLowerInvariant();
+
+    public static string? Phone(Contact contact) => Blank(contact.Phone);
+
+    private static IEnumerable<FieldProblem> ContactProblems(Enquiry enquiry)
+    {
+        var contact = enquiry.Contact;
+        if (string.IsNullOrWhiteSpace(contact.Name))
+            yield return new FieldProblem("contact.name", "Give a name.");
+        if (Email(contact) is null && Phone(contact) is null)
+            yield return new FieldProblem("contact.email", "Give an e-mail address or a phone number, so that the shop can answer.");
+        if (Email(contact) is { Length: <= 200 } email && !IsAddress(email))
+            yield return new FieldProblem("contact.email", "This is not an e-mail address; one looks like name@example.com.");
+        if (Phone(contact) is { Length: <= 40 } phone && (phone.Count(char.IsAsciiDigit) < 7 || phone.Any(char.IsLetter)))
+            yield return new FieldProblem("contact.phone", "A phone number has at least 7 digits and no letters.");
+        FieldProblem?[] texts =
+        [
+            SpecCheck.Text(contact.Name, 100, "contact.name", "Name"),
+            SpecCheck.Text(contact.Email, 200, "contact.email", "E-mail address"),
+            SpecCheck.Text(contact.Phone, 40, "contact.phone", "Phone number"),
+            SpecCheck.Text(enquiry.CustomerReference, 100, "customerReference", "Reference"),
+        ];
+        foreach (var problem in texts.OfType<FieldProblem>())
+            yield return problem;
+    }
+
+    private static bool IsAddress(string email) => MailAddress.TryCreate(email, out var address) && address.Address == email && address.Host.Contains('.');
+
+    private static string? Blank(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
+}

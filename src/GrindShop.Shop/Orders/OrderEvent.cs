@@ -1,0 +1,28 @@
+namespace GrindShop.Shop.Orders;
+
+public enum OrderEventKind
+{
+    Received,
+    Corrected,
+    Quoted,
+    Accepted,
+    Declined,
+    PutToWork,
+    Shipped,
+}
+
+/// <summary>One line of an order's history: who, when, what. Lines are only ever added.</summary>
+public sealed class OrderEvent(OrderEventKind kind, string by, DateTimeOffset at, string what)
+{
+    public long Id { get; private set; }
+
+    public int OrderId { get; private set; }
+
+    public OrderEventKind Kind { get; private set; } = kind;
+
+    public string By { get; private set; } = by;
+
+    public DateTimeOffset At { get; private set; } = at;
+
+    public string What { get; private set; } = what;
+}

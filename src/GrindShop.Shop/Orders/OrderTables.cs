@@ -1,0 +1,91 @@
+using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace GrindShop.Shop.Orders;
+
+internal sealed class BasePriceTable : IEntityTypeConfiguration<BasePrice>
+{
+    public void Configure(EntityTypeBuilder<BasePrice> table)
+    {
+        table.ToTable("base_prices", t => t.HasCheckConstraint("ck_base_prices_amount", "amount > 0"));
+        table.HasIndex(price => new { price.EngineFamilyId, price.Lifter }).IsUnique();
+        table.HasOne(price => price.EngineFamily).WithMany().HasForeignKey(price => price.EngineFamilyId);
+    }
+}
+
+internal sealed class PriceAdderTable : IEntityTypeConfiguration<PriceAdder>
+{
+    public void Configure(EntityTypeBuilder<PriceAdder> table)
+    {
+        table.ToTable("price_adders");
+        table.HasIndex(adder => adder.Code).IsUnique();
+    }
+}
+
+internal sealed class CustomerTable : IEntityTypeConfiguration<Customer>
+{
+    public void Configure(EntityTypeBuilder<Customer> table)
+    {
+        table.ToTable("customers", t => t.HasCheckConstraint("ck_customers_reachable", "email IS NOT NULL OR phone IS NOT NULL"));
+        table.Property(customer => customer.Name).HasMaxLength(100);
+        table.Property(customer => customer.Email).HasMaxLength(200);
+        table.Property(customer => customer.Phone).HasMaxLength(40);
+        table.HasIndex(customer => customer.Email).IsUnique();
+        table.HasIndex(customer => customer.Phone);
+    }
+}
+
+internal sealed class OrderTable : IEntityTypeConfiguration<Order>
+{
+    public void Configure(EntityTypeBuilder<Order> table)
+    {
+        table.ToTable("orders", t =>
+        {
+            t.HasCheckConstraint("ck_orders_price", "price >= 0");
+            t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
+        });
+        table.HasIndex(order => order.Number).IsUnique();
+        table.HasIndex(order => order.TrackingCode).IsUnique();
+        table.HasIndex(order => order.SubmitKey).IsUnique();
+        table.HasIndex(order => order.State);
+        table.Property(order => order.Number).HasMaxLength(20);
+        table.Property(order => order.TrackingCode).HasMaxLength(20);
+        table.Property(order => order.SubmitKey).HasMaxLength(200);
+        table.Property(order => order.SubmitDigest).HasMaxLength(64);
+        table.Property(order => order.CustomerReference).HasMaxLength(100);
+        table.Property(order => order.Spec).HasJson();
+        table.Property(order => order.Answer).HasJson();
+        table.Property(order => order.PriceLines).HasJson();
+        table.Property(order => order.Version).IsRowVersion();
+        table.HasOne(order => order.Customer).WithMany().HasForeignKey(order => order.CustomerId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany(order => order.History).WithOne().HasForeignKey(line => line.OrderId).OnDelete(DeleteBehavior.Restrict);
+    }
+}
+
+internal sealed class OrderEventTable : IEntityTypeConfiguration<OrderEvent>
+{
+    public void Configure(EntityTypeBuilder<OrderEvent> table)
+    {
+        table.ToTable("order_events");
+        table.Property(line => line.By).HasMaxLength(100);
+    }
+}
+
+public static class OrderSets
+{
+    extension(ShopDb db)
+    {
+        public DbSet<BasePrice> BasePrices => db.Set<BasePrice>();
+
+        public DbSet<PriceAdder> PriceAdders => db.Set<PriceAdder>();
+
+        public DbSet<Customer> Customers => db.Set<Customer>();
+
+        public DbSet<Order> Orders => db.Set<Order>();
+
+        /// <summary>Draws the next order number; numbers are never used twice, though a failed submit may leave a gap.</summary>
+        public async Task<OrderNumbers> NextOrderNumbersAsync(CancellationToken cancel) =>
+            OrderNumbers.Next(await db.Database.SqlQueryRaw<long>($"SELECT nextval('{ShopDb.OrderSequence}') AS \"Value\"").SingleAsync(cancel));
+    }
+}

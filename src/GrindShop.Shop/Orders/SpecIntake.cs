@@ -1,0 +1,55 @@
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
+using Microsoft.EntityFrameworkCore;
+using Npgsql;
+
+namespace GrindShop.Shop.Orders;
+
+/// <summary>What became of a submitted enquiry: an order, wrong fields, or a refusal.</summary>
+public sealed record SubmitResult(Order? Order, IReadOnlyList<FieldProblem> Problems, Refusal? Refusal = null);
+
+/// <summary>Takes in enquiries. The same key sent again answers with the same order.</summary>
+public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalog, TimeProvider clock)
+{
+    public async Task<SubmitResult> SubmitAsync(Enquiry enquiry, string by, CancellationToken cancel = default)
+    {
+        var completed = await catalog.CompleteAsync(enquiry.Spec, cancel);
+        var problems = EnquiryCheck.Problems(enquiry, completed);
+        if (problems.Count > 0)
+            return new SubmitResult(null, problems);
+        var answer = completed.Grind is { } grind ? await catalog.JudgeAsync(grind, cancel) : null;
+        try
+        {
+            return await ReceiveAsync(enquiry, answer, by, cancel);
+        }
+        catch (DbUpdateException error) when (error.InnerException is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation })
+        {
+            // Somebody sent the same key, or a first enquiry of the same customer, at the same moment: theirs is in by now.
+            return await ReceiveAsync(enquiry, answer, by, cancel);
+        }
+    }
+
+    private async Task<SubmitResult> ReceiveAsync(Enquiry enquiry, FeasibilityAnswer? answer, string by, CancellationToken cancel)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        if (await db.Orders.SingleOrDefaultAsync(order => order.SubmitKey == enquiry.SubmitKey, cancel) is { } earlier)
+            return earlier.SubmitDigest == enquiry.Digest()
+                ? new SubmitResult(earlier, [])
+                : new SubmitResult(null, [], new Refusal("keyReused", "This key was used for another enquiry; send a new one for a new enquiry."));
+        var now = clock.GetUtcNow();
+        var order = Order.Receive(await db.NextOrderNumbersAsync(cancel), enquiry, await CustomerAsync(db, enquiry.Contact, now, cancel), answer, by, now);
+        db.Add(order);
+        await db.SaveAndTellAsync(order.Number, cancel);
+        return new SubmitResult(order, []);
+    }
+
+    private static async Task<Customer> CustomerAsync(ShopDb db, Contact contact, DateTimeOffset now, CancellationToken cancel)
+    {
+        var (email, phone) = (EnquiryCheck.Email(contact), EnquiryCheck.Phone(contact));
+        var known = email is not null
+            ? await db.Customers.SingleOrDefaultAsync(customer => customer.Email == email, cancel)
+            : await db.Customers.OrderBy(customer => customer.Id).FirstOrDefaultAsync(customer => customer.Email == null && customer.Phone == phone, cancel);
+        return known ?? db.Customers.Add(new Customer { Name = contact.Name!.Trim(), Email = email, Phone = phone, Since = now }).Entity;
+    }
+}

@@ -1,0 +1,67 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
+
+namespace GrindShop.Shop.Routing;
+
+/// <summary>Takes a real blank from stock for an accepted order and opens its job, all in one transaction.</summary>
+public sealed class Allocation(IDbContextFactory<ShopDb> factory, TimeProvider clock)
+{
+    public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string partNumber, string by, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        var order = await db.Orders.Include(o => o.History).SingleOrDefaultAsync(o => o.Number == orderNumber, cancel);
+        if (Refuse(order, orderNumber, version, partNumber) is { } refusal)
+            return refusal;
+        var outcome = await TakeAsync(db, order!, partNumber, by, cancel);
+        if (!outcome.Succeeded)
+            return outcome;
+        try
+        {
+            await db.SaveAndTellAsync(orderNumber, cancel);
+            await transaction.CommitAsync(cancel);
+        }
+        catch (DbUpdateConcurrencyException)
+        {
+            return new Refusal("stale", $"Somebody else changed order {orderNumber} at the same moment; nothing was allocated. Look at it again.");
+        }
+        return outcome;
+    }
+
+    private static Refusal? Refuse(Order? order, string number, uint version, string partNumber)
+    {
+        if (order is null)
+            return new Refusal("unknown", $"There is no order {number}.");
+        if (order.Version != version)
+            return new Refusal("stale", $"Order {number} was changed in the meantime; nothing was allocated. Look at it again.");
+        return order.Answer?.Blanks.FirstOrDefault(blank => blank.PartNumber == partNumber) switch
+        {
+            null => new Refusal("notJudged", $"Blank {partNumber} was not judged for this order."),
+            { Usable: false } fit => new Refusal("doesNotFit", $"Blank {partNumber} cannot become this cam: {(fit.Fits ? fit.Gear.Reason : fit.Reasons[0])}"),
+            _ => null,
+        };
+    }
+
+    private async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, string partNumber, string by, CancellationToken cancel)
+    {
+        var part = await db.BlankParts.Include(p => p.Supplier).SingleAsync(p => p.PartNumber == partNumber, cancel);
+        var lots = await LockedLotsAsync(db, part.Id, cancel);
+        if (lots.Find(lot => lot.Available > 0) is not { } lot)
+            return new Refusal("noStock", $"No blank {partNumber} is left in stock that is not promised to a job.");
+        var heatTreater = part.IsSoft ? await db.Vendors.Where(v => v.Kind == VendorKind.HeatTreater).OrderBy(v => v.Id).FirstOrDefaultAsync(cancel) : null;
+        var claim = new BlankLotClaim(lot.Id, partNumber, lot.LotNumber);
+        var job = Job.Open(order, claim, Stages.RouteFor(part, heatTreater), by, clock.GetUtcNow());
+        if (!job.Succeeded)
+            return job;
+        db.Add(job.Value);
+        var taken = lot.Allocate(job.Value.Code, by, clock.GetUtcNow());
+        return taken.Succeeded ? job : taken.Refusal;
+    }
+
+    /// <summary>The part's lots, oldest first, locked until the transaction ends; a second claimant waits here and then sees what is left.</summary>
+    private static Task<List<BlankLot>> LockedLotsAsync(ShopDb db, int partId, CancellationToken cancel) =>
+        db.BlankLots.FromSql($"SELECT * FROM blank_lots WHERE blank_part_id = {partId} ORDER BY received_at, id FOR UPDATE").ToListAsync(cancel);
+}

@@ -1,0 +1,116 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Orders;
+
+namespace GrindShop.Shop.Routing;
+
+/// <summary>A blank that was taken for an order: which part, from which lot.</summary>
+public sealed record BlankLotClaim(int LotId, string PartNumber, string LotNumber);
+
+/// <summary>One cam on its way through the shop: a route of steps, done one after the other, each once.</summary>
+public sealed class Job
+{
+    private readonly List<JobStep> _steps = [];
+    private readonly List<JobEvent> _history = [];
+
+    private Job()
+    {
+    }
+
+    public int Id { get; private set; }
+
+    /// <summary>What is printed, scanned and typed, such as J1042.</summary>
+    public string Code { get; private set; } = "";
+
+    public int OrderId { get; private set; }
+
+    public Order Order { get; private set; } = null!;
+
+    public int BlankLotId { get; private set; }
+
+    public BlankLot BlankLot { get; private set; } = null!;
+
+    public DateOnly DueOn { get; private set; }
+
+    public DateTimeOffset OpenedAt { get; private set; }
+
+    public DateTimeOffset? ShippedAt { get; private set; }
+
+    public IReadOnlyList<JobStep> Steps => _steps;
+
+    public IReadOnlyList<JobEvent> History => _history;
+
+    /// <summary>Steps done; makes every step touch the job's row, so that two tablets at once are noticed.</summary>
+    public int StepsDone { get; private set; }
+
+    public uint Version { get; private set; }
+
+    /// <summary>The step that waits to be done; null when the cam has shipped.</summary>
+    public JobStep? Current => _steps.Where(step => !step.IsDone).MinBy(step => step.Ordinal);
+
+    /// <summary>When the cam arrived at its present step: the last step's end, or the opening.</summary>
+    public DateTimeOffset AtStageSince => _steps.Max(step => step.DoneAt) ?? OpenedAt;
+
+    /// <summary>Puts an accepted order to work on the blank that was taken for it.</summary>
+    public static Outcome<Job> Open(Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    {
+        var code = CodeOf(order);
+        var put = order.PutToWork($"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {code} opened.", by, at);
+        return put.Succeeded ? New(code, order, claim, route, by, at) : put.Refusal;
+    }
+
+    private static string CodeOf(Order order) => "J" + order.Number[1..];
+
+    private static Job New(string code, Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    {
+        var job = new Job
+        {
+            Code = code,
+            Order = order,
+            BlankLotId = claim.LotId,
+            DueOn = order.PromisedOn!.Value,
+            OpenedAt = at,
+        };
+        job._steps.AddRange(route.Select((stage, index) => new JobStep(index + 1, stage)));
+        job._history.Add(new JobEvent("opened", null, by, at, $"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated.", null));
+        return job;
+    }
+
+    /// <summary>
+    /// Marks one step done. The same command key a second time answers as the first time did and changes nothing; a step that is already done
+    /// or not yet next is refused.
+    /// </summary>
+    public Outcome<JobStep> Complete(Stage stage, string by, DateTimeOffset at, string commandKey, string? note = null)
+    {
+        if (_history.FirstOrDefault(line => line.CommandKey == commandKey) is { } earlier)
+            return SameCommand(earlier, stage);
+        if (Current is not { } current)
+            return new Refusal("shipped", $"Job {Code} has shipped; nothing is left to do.");
+        if (_steps.FirstOrDefault(step => step.Stage == stage) is not { } wanted)
+            return new Refusal("notOnRoute", $"{Capital(stage)} is not on the route of job {Code}.");
+        if (wanted.IsDone)
+            return new Refusal("alreadyDone", $"{Capital(stage)} was already done by {wanted.DoneBy}. Next is: {current.Stage.Words()}.");
+        if (wanted != current)
+            return new Refusal("outOfOrder", $"{Capital(stage)} is not next. First comes: {current.Stage.Words()}.");
+        return Finish(current, by, at, commandKey, note);
+    }
+
+    private JobStep Finish(JobStep step, string by, DateTimeOffset at, string commandKey, string? note)
+    {
+        step.Done(by, at);
+        StepsDone++;
+        _history.Add(new JobEvent("done", step.Stage, by, at, string.IsNullOrWhiteSpace(note) ? "" : note.Trim(), commandKey));
+        if (Current is null)
+        {
+            ShippedAt = at;
+            Order.Shipped(by, at);
+        }
+
+        return step;
+    }
+
+    private Outcome<JobStep> SameCommand(JobEvent earlier, Stage stage) => earlier.Stage == stage
+        ? _steps.First(step => step.Stage == stage)
+        : new Refusal("keyReused", "This command key was used for another step.");
+
+    private static string Capital(Stage stage) => char.ToUpperInvariant(stage.Words()[0]) + stage.Words()[1..];
+}

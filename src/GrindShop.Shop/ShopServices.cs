@@ -1,0 +1,29 @@
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
+using GrindShop.Shop.Routing;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+
+namespace GrindShop.Shop;
+
+public static class ShopServices
+{
+    /// <summary>The shop's database and everything that works on it.</summary>
+    public static IServiceCollection AddShop(this IServiceCollection services, string connectionString)
+    {
+        services.TryAddSingleton(TimeProvider.System);
+        services.AddNpgsqlDataSource(connectionString);
+        services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
+        services.AddSingleton<Catalog>();
+        services.AddSingleton<SpecIntake>();
+        services.AddSingleton<OrderDesk>();
+        services.AddSingleton<Allocation>();
+        services.AddSingleton<JobFloor>();
+        services.AddSingleton<Backlog>();
+        services.AddSingleton<ChangeListener>();
+        services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
+        return services;
+    }
+}

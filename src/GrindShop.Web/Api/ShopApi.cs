@@ -1,0 +1,61 @@
+using System.Text.Json.Serialization;
+using GrindShop.Shop.Records;
+using Scalar.AspNetCore;
+
+namespace GrindShop.Web.Api;
+
+/// <summary>The HTTP API: every address, who may call it, what it takes and answers.</summary>
+internal static class ShopApi
+{
+    public static void AddShopApi(this IServiceCollection services)
+    {
+        services.AddProblemDetails();
+        services.AddOpenApi("v1");
+        services.ConfigureHttpJsonOptions(json =>
+        {
+            ShopJson.Configure(json.SerializerOptions).DefaultIgnoreCondition = JsonIgnoreCondition.Never;
+            json.SerializerOptions.Converters.Add(new FiniteNumber());
+        });
+    }
+
+    public static void MapShopApi(this WebApplication app)
+    {
+        app.MapOpenApi().AllowAnonymous();
+        app.MapScalarApiReference("/api", reference => reference.WithTitle("GrindShop API").DisableDefaultFonts()).AllowAnonymous();
+        var api = app.MapGroup("/api/v1").AllowAnonymous().DisableAntiforgery();
+        MapCalculations(api.MapGroup("/calc").WithTags("Calculations"));
+        MapCatalog(api.MapGroup("").WithTags("Catalog"));
+        MapEnquiries(api.MapGroup("").WithTags("Enquiries"));
+        app.MapFallback("/api/v1/{**rest}", Nothing).AllowAnonymous();
+    }
+
+    private static IResult Nothing(HttpRequest http) => HttpMethods.IsPost(http.Method) && !http.HasJsonContentType()
+        ? Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send JSON, with the header Content-Type: application/json.")
+        : Results.Problem(statusCode: StatusCodes.Status404NotFound, title: "There is nothing at this address.");
+
+    private static void MapCalculations(RouteGroupBuilder calc)
+    {
+        Calculation<LobeRequest, LobeResponse>(calc.MapPost("/lobe", CalcLobe.AnswerAsync), "Durations, limits and points of one lobe");
+        Calculation<StockRequest, StockResponse>(calc.MapPost("/stock", CalcStock.AnswerAsync), "Does a lobe come out of a blank's lobe?");
+        Calculation<WindowRequest, WindowResponse>(calc.MapPost("/window", CalcWindow.AnswerAsync), "Lobe separations and centrelines that a blank has metal for");
+        Calculation<MasterRequest, MasterResponse>(calc.MapPost("/master", CalcMaster.AnswerAsync), "The same master on another base circle or wheel");
+        Calculation<TimingRequest, TimingResponse>(calc.MapPost("/timing", CalcTiming.AnswerAsync), "Valve events");
+        Calculation<ContactRequest, ContactResponse>(calc.MapPost("/contact", CalcContact.AnswerAsync), "Hertz line contact");
+    }
+
+    private static void MapCatalog(RouteGroupBuilder api)
+    {
+        api.MapGet("/engines", CatalogEndpoints.EnginesAsync).WithSummary("Engine families");
+        api.MapGet("/blanks", CatalogEndpoints.BlanksAsync).WithSummary("Blanks of the catalog, public facts");
+        Calculation<SpecFields, FeasibilityResponse>(api.MapPost("/feasibility", FeasibilityEndpoint.AnswerAsync), "From which blanks can this cam be ground?");
+    }
+
+    private static void MapEnquiries(RouteGroupBuilder api)
+    {
+        Calculation<EnquiryFields, EnquiryResponse>(api.MapPost("/enquiries", EnquiryEndpoints.SubmitAsync), "Send a specification; the same Idempotency-Key again answers with the same tracking code");
+        api.MapGet("/track/{code}", EnquiryEndpoints.TrackAsync).WithSummary("Where an order stands").Produces<TrackResponse>().ProducesProblem(StatusCodes.Status404NotFound);
+    }
+
+    private static void Calculation<TRequest, TResponse>(RouteHandlerBuilder endpoint, string summary)
+        where TRequest : notnull => endpoint.WithSummary(summary).Accepts<TRequest>("application/json").Produces<TResponse>().ProducesValidationProblem();
+}
