@@ -5,7 +5,7 @@ using GrindShop.Web.Shell;
 
 namespace GrindShop.Web;
 
-public static class Program
+public sealed class Program
 {
     private const string UsualAddress = "http://127.0.0.1:5080";
 

@@ -9,8 +9,6 @@ public static class MetalBand
     /// <summary>Removals within this of a limit count as on it, in.</summary>
     public const double ToleranceIn = 1e-6;
 
-    private const double LeastBaseRadiusIn = 0.025;
-
     /// <param name="blank">The blank's lobe.</param>
     /// <param name="finish">The lobe wanted.</param>
     /// <param name="turnCamDeg">Turn of the finished lobe against the blank's, cam degrees, positive towards the closing side.</param>
@@ -33,16 +31,16 @@ public static class MetalBand
         Require.Length(largestBaseCircleDiameterIn ?? 1, nameof(largestBaseCircleDiameterIn));
         var max = MaxBaseRadius(blank, finish, turn, limits.Checked().CleanupIn);
         var judged = baseCircleDiameterIn / 2 ?? Math.Min(max, largestBaseCircleDiameterIn / 2 ?? max);
-        return Answer(max, judged, Removal.Between(blank, finish, Math.Max(judged, LeastBaseRadiusIn), turn), limits);
+        return Answer(max, judged, Removal.Between(blank, finish, judged > 0 ? judged : finish.LeastBaseRadiusIn, turn), limits);
     }
 
     internal static BandAnswer Answer(double maxRadius, double judgedRadius, Removal removal, BandLimits limits) => new(
         2 * maxRadius,
         2 * judgedRadius,
         removal.MinIn,
-        removal.MinAtRad / AngleMath.RadPerDeg,
+        AngleMath.Wrap(removal.MinAtRad) / AngleMath.RadPerDeg,
         removal.MaxIn,
-        removal.MaxAtRad / AngleMath.RadPerDeg,
+        AngleMath.Wrap(removal.MaxAtRad) / AngleMath.RadPerDeg,
         limits.CaseDepthIn - removal.MaxIn,
         removal.MinIn >= limits.CleanupIn - ToleranceIn,
         limits.MostRemovalIn is not { } most || removal.MaxIn <= most + ToleranceIn,
@@ -52,9 +50,8 @@ public static class MetalBand
     private static double MaxBaseRadius(BlankOutline blank, FinishLobe finish, double turn, double cleanup)
     {
         double Spare(double radius) => Removal.Between(blank, finish, radius, turn).MinIn - cleanup;
-        var highest = blank.Body.Radii[0];
-        foreach (var r in blank.Body.Radii)
-            highest = Math.Max(highest, r);
-        return Spare(LeastBaseRadiusIn) < 0 ? 0 : Root.InBracket(Spare, LeastBaseRadiusIn, highest, 1e-8);
+        var least = finish.LeastBaseRadiusIn;
+        var highest = Math.Max(blank.Body.GreatestRadiusIn, 2 * least);
+        return Spare(least) < 0 ? 0 : Root.InBracket(Spare, least, highest, 1e-8);
     }
 }

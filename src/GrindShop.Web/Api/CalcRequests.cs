@@ -47,7 +47,7 @@ public sealed class LobeRequest
     public double[]? DurationsAtIn { get; set; }
 
     /// <summary>Asks for points at this step.</summary>
-    [Range(.05, 30)]
+    [Range(.05, 90)]
     public double? StepCamDeg { get; set; }
 }
 

@@ -26,8 +26,12 @@ internal static class ShopApi
         MapCalculations(api.MapGroup("/calc").WithTags("Calculations"));
         MapCatalog(api.MapGroup("").WithTags("Catalog"));
         MapEnquiries(api.MapGroup("").WithTags("Enquiries"));
-        app.MapFallback("/api/v1/{**rest}", () => Results.Problem(statusCode: StatusCodes.Status404NotFound, title: "There is nothing at this address.")).AllowAnonymous();
+        app.MapFallback("/api/v1/{**rest}", Nothing).AllowAnonymous();
     }
+
+    private static IResult Nothing(HttpRequest http) => HttpMethods.IsPost(http.Method) && !http.HasJsonContentType()
+        ? Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send JSON, with the header Content-Type: application/json.")
+        : Results.Problem(statusCode: StatusCodes.Status404NotFound, title: "There is nothing at this address.");
 
     private static void MapCalculations(RouteGroupBuilder calc)
     {
