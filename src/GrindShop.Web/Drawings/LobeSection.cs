@@ -41,9 +41,9 @@ public sealed class LobeSection
     public double NoseRad => _turnRad;
 
     /// <summary>Directions of the least and the most metal off, rad.</summary>
-    public double LeastAtRad => double.DegreesToRadians(_metal.MinRemovalAtCamDeg) + _turnRad;
+    public double LeastAtRad { get; private init; }
 
-    public double MostAtRad => double.DegreesToRadians(_metal.MaxRemovalAtCamDeg) + _turnRad;
+    public double MostAtRad { get; private init; }
 
     /// <summary>The numbers of the drawing in words.</summary>
     public string Description => string.Join(' ', Sentences());
@@ -57,16 +57,22 @@ public sealed class LobeSection
     public static LobeSection Of(string name, BlankOutline blank, FinishLobe finish, double baseCircleDiameterIn, double turnCamDeg, double? caseDepthIn)
     {
         var metal = MetalBand.Judge(blank, finish, turnCamDeg, new BandLimits(0, caseDepthIn), baseCircleDiameterIn);
-        var surface = LobeContour.Of(finish.Law, finish.Follower, baseCircleDiameterIn, 720).Points.Select(point => (point.XIn, point.YIn));
+        var contour = LobeContour.Of(finish.Law, finish.Follower, baseCircleDiameterIn, 720);
         (double X, double Y)[] around = [.. blank.Points.Select(point => (point.XIn, point.YIn))];
         return new LobeSection(name, metal, turnCamDeg)
         {
             Blank = around,
-            Finish = [.. surface.Select(point => Turned(point, turnCamDeg))],
+            Finish = [.. contour.Points.Select(point => Turned((point.XIn, point.YIn), turnCamDeg))],
             CaseEdge = caseDepthIn is { } depth ? InwardOffset.Of(around, depth) : [],
             LobeLiftIn = finish.Law.LobeLiftIn,
+            LeastAtRad = DirectionRad(contour, metal.MinRemovalAtCamDeg, turnCamDeg),
+            MostAtRad = DirectionRad(contour, metal.MaxRemovalAtCamDeg, turnCamDeg),
         };
     }
+
+    /// <summary>The follower touches a flank well beside the direction it comes from.</summary>
+    private static double DirectionRad(LobeContour contour, double touchedAtCamDeg, double turnCamDeg) =>
+        contour.TouchedAt(double.DegreesToRadians(touchedAtCamDeg)).PolarAngleRad + double.DegreesToRadians(turnCamDeg);
 
     private static (double X, double Y) Turned((double X, double Y) point, double camDeg)
     {
