@@ -129,8 +129,7 @@ public sealed partial class SpecForm
     private async Task PointToProblemsAsync()
     {
         StateHasChanged();
-        await Task.Yield();
-        if (_summary is not null)
+        if (_problemsToFix.Count > 0 && _summary is not null)
             await _summary.FocusAsync();
     }
 
