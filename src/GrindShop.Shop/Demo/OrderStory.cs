@@ -15,7 +15,8 @@ internal sealed class OrderStory(
 {
     private readonly int _minutes = row.Order % 20;
     private BlankLot? _lot;
-    private Job? _job;
+
+    public Job? Job { get; private set; }
 
     public Order Order { get; private set; } = null!;
 
@@ -95,15 +96,15 @@ internal sealed class OrderStory(
         _lot = shop.Lot(row.Blank!, at);
         if (_lot is null)
             return Problem("blankPart", $"On {at:yyyy-MM-dd} no blank {row.Blank!.PartNumber} is in stock.");
-        var opened = Order.StartWork(new BlankLotClaim(_lot.Id, row.Blank!.PartNumber, _lot.LotNumber), route, Desk, at);
-        _job = opened.Value;
-        return Problem("blankPart", opened.Refusal ?? _lot.Allocate(_job!.Code, Desk, at).Refusal);
+        var opened = Job.Open(Order, new BlankLotClaim(_lot.Id, row.Blank!.PartNumber, _lot.LotNumber), route, Desk, at);
+        Job = opened.Value;
+        return Problem("blankPart", opened.Refusal ?? _lot.Allocate(Job!.Code, Desk, at).Refusal);
     }
 
     private SeedProblem? Complete(Stage stage, DateTimeOffset at)
     {
-        var taken = _job!.StepsDone == 0 ? _lot!.Consume(_job.Code, Floor, at).Refusal : null;
-        return Problem("stage", taken ?? _job.Complete(stage, Floor, at, $"scenario-{stage}").Refusal);
+        var taken = Job!.StepsDone == 0 ? _lot!.Consume(Job.Code, Floor, at).Refusal : null;
+        return Problem("stage", taken ?? Job.Complete(stage, Floor, at, $"scenario-{stage}").Refusal);
     }
 
     private SeedProblem? Problem(string field, Refusal? refusal) => refusal is null ? null : Problem(field, refusal.Reason);

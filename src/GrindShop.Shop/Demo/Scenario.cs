@@ -2,7 +2,9 @@ using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Routing;
 using Microsoft.EntityFrameworkCore;
+
 using Answers = System.Collections.Generic.IReadOnlyDictionary<GrindShop.Shop.Demo.ScenarioOrder, GrindShop.Shop.Feasibility.FeasibilityAnswer?>;
 
 namespace GrindShop.Shop.Demo;
@@ -55,6 +57,7 @@ public static class Scenario
         if (problems.Count > 0)
             return problems;
         db.AddRange(stories.Select(story => story.Order));
+        db.AddRange(stories.Select(story => story.Job).OfType<Job>());
         await db.SaveChangesAsync(cancel);
         return [];
     }

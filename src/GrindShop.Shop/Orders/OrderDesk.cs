@@ -38,7 +38,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         if (completed.Problems.Concat(completed.Needed).FirstOrDefault() is { } problem)
             return new Refusal("badSpec", problem.Message);
         var answer = await catalog.JudgeAsync(completed.Grind!, cancel);
-        var reason = string.IsNullOrWhiteSpace(why) ? "Specification corrected." : why.Trim();
+        var reason = string.IsNullOrWhiteSpace(why) ? "Specification corrected." : $"Specification corrected: {why.Trim().TrimEnd('.')}.";
         return await ChangeAsync(number, version, order => order.Correct(spec, answer, by, clock.GetUtcNow(), reason), cancel);
     }
 
@@ -75,9 +75,6 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     internal static IQueryable<Order> Whole(ShopDb db) => db.Orders
         .Include(order => order.Customer)
         .Include(order => order.History.OrderBy(line => line.Id))
-        .Include(order => order.Jobs).ThenInclude(job => job.Steps.OrderBy(step => step.Ordinal)).ThenInclude(step => step.Vendor)
-        .Include(order => order.Jobs).ThenInclude(job => job.History.OrderBy(line => line.Id))
-        .Include(order => order.Jobs).ThenInclude(job => job.BlankLot).ThenInclude(lot => lot.BlankPart)
         .AsSplitQuery();
 
     private async Task<Outcome<Order>> ChangeAsync(string number, uint version, Func<Order, Outcome<Order>> change, CancellationToken cancel)

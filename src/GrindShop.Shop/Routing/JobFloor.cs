@@ -23,6 +23,13 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
         return await Whole(db).AsNoTrackingWithIdentityResolution().Where(job => job.ShippedAt == null).OrderBy(job => job.DueOn).ThenBy(job => job.Id).ToListAsync(cancel);
     }
 
+    /// <summary>The jobs of an order, first to last.</summary>
+    public async Task<IReadOnlyList<Job>> JobsOfAsync(string orderNumber, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await Whole(db).AsNoTrackingWithIdentityResolution().Where(job => job.Order.Number == orderNumber).OrderBy(job => job.Id).ToListAsync(cancel);
+    }
+
     /// <summary>
     /// Marks a step done, as one row of history. Repeating a command (same key) is harmless; a step out of order or already done is refused with
     /// the reason and changes nothing. Two tablets at once: the second is judged anew after the first.

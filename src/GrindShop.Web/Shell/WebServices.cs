@@ -35,6 +35,7 @@ public static class WebServices
         app.UseShopSecurity();
         app.MapStaticAssets().AllowAnonymous();
         app.MapShopApi();
+        app.MapPapers();
         app.MapSignInOut();
         app.MapHealth();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode().Add(OpenCircuit);

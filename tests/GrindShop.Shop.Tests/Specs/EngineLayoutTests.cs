@@ -1,6 +1,7 @@
 using GrindShop.Lobes;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Tests.Demo;
 using GrindShop.Shop.Tests.Records;
 
 namespace GrindShop.Shop.Tests.Specs;

@@ -1417,7 +1417,7 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_jobs_blank_lots_blank_lot_id");
 
                     b.HasOne("GrindShop.Shop.Orders.Order", "Order")
-                        .WithMany("Jobs")
+                        .WithMany()
                         .HasForeignKey("OrderId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
@@ -1521,8 +1521,6 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
                     b.Navigation("History");
-
-                    b.Navigation("Jobs");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>

@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125113118_Initial")]
+    [Migration("20261125113637_Initial")]
     partial class Initial
     {
         /// <inheritdoc />
@@ -1420,7 +1420,7 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_jobs_blank_lots_blank_lot_id");
 
                     b.HasOne("GrindShop.Shop.Orders.Order", "Order")
-                        .WithMany("Jobs")
+                        .WithMany()
                         .HasForeignKey("OrderId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
@@ -1524,8 +1524,6 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
                     b.Navigation("History");
-
-                    b.Navigation("Jobs");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
