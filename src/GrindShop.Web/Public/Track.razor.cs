@@ -1,6 +1,7 @@
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Routing;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Public;
@@ -8,6 +9,7 @@ namespace GrindShop.Web.Public;
 public sealed partial class Track
 {
     private Order? _order;
+    private Job? _job;
     private CatalogContent? _content;
     private bool _looked;
 
@@ -20,6 +22,9 @@ public sealed partial class Track
 
     [Inject]
     private OrderDesk Desk { get; set; } = default!;
+
+    [Inject]
+    private JobFloor Floor { get; set; } = default!;
 
     [Inject]
     private Catalog Catalog { get; set; } = default!;
@@ -52,6 +57,7 @@ public sealed partial class Track
         var code = TrackingCodes.Read(Code);
         _content = await Catalog.ContentAsync();
         _order = code is null ? null : await Desk.TrackAsync(code);
+        _job = _order is null ? null : (await Floor.JobsOfAsync(_order.Number)).LastOrDefault();
         _looked = true;
     }
 }

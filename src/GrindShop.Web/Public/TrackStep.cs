@@ -7,7 +7,7 @@ namespace GrindShop.Web.Public;
 public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
 {
     /// <summary>All steps of an order: the desk's first, then the route of its job.</summary>
-    public static IReadOnlyList<TrackStep> Of(Order order)
+    public static IReadOnlyList<TrackStep> Of(Order order, Job? job)
     {
         List<(string Words, DateTimeOffset? DoneAt)> steps =
         [
@@ -15,7 +15,7 @@ public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
             ("Priced", Done(order, OrderEventKind.Quoted, from: OrderState.Quoted)),
             ("Accepted", Done(order, OrderEventKind.Accepted, from: OrderState.Accepted)),
             ("Blank set aside", Done(order, OrderEventKind.PutToWork, from: OrderState.InWork)),
-            .. Route(order),
+            .. Route(job),
         ];
         var now = order.State == OrderState.Declined ? -1 : steps.FindIndex(step => step.DoneAt is null);
         return [.. steps.Select((step, index) => new TrackStep(step.Words, step.DoneAt, index == now))];
@@ -25,7 +25,7 @@ public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
     private static DateTimeOffset? Done(Order order, OrderEventKind kind, OrderState from) =>
         order.State >= from && order.State != OrderState.Declined ? order.History.LastOrDefault(line => line.Kind == kind)?.At : null;
 
-    private static IEnumerable<(string, DateTimeOffset?)> Route(Order order) => order.Jobs.MaxBy(job => job.OpenedAt) is { } job
+    private static IEnumerable<(string, DateTimeOffset?)> Route(Job? job) => job is not null
         ? job.Steps.OrderBy(step => step.Ordinal).Select(step => (TrackWords.Of(step.Stage), step.DoneAt))
         : [("Ground, finished and inspected", null), ("Shipped", null)];
 }
