@@ -19,6 +19,7 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
         var page = Open(browser);
         await page.Find("form.asked").SubmitAsync();
         page.WaitForState(() => page.FindAll(".summary").Count == 1, Patience);
+        page.WaitForState(() => browser.JSInterop.Invocations.Any(call => call.Identifier == "Blazor._internal.domWrapper.focus"), Patience);
         var leads = page.FindAll(".summary a").Select(link => link.GetAttribute("href")!.Split('#')[1]).ToList();
         Assert.Equal(["engine-family", "lifter", "intake-lobe-lift", "intake-duration-050", "contact-name", "contact-email"], leads);
         Assert.All(leads, id => Assert.Equal("true", page.Find("#" + id).GetAttribute("aria-invalid")));
