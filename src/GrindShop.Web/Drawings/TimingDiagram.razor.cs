@@ -6,7 +6,7 @@ namespace GrindShop.Web.Drawings;
 
 public sealed partial class TimingDiagram
 {
-    private static readonly IReadOnlyList<(double At, string Words)> Marks = [(-180, "BDC"), (0, "TDC (overlap)"), (180, "BDC")];
+    private static readonly IReadOnlyList<(double At, string Words)> Marks = [(-180, "BDC"), (0, "TDC"), (180, "BDC")];
     private CrankAxis _axis = default!;
     private Openings _intake, _exhaust;
 

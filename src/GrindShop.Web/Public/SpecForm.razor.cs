@@ -129,8 +129,9 @@ public sealed partial class SpecForm
     private async Task PointToProblemsAsync()
     {
         StateHasChanged();
+        // The summary is there only once this event's own rendering is over.
         await Task.Yield();
-        if (_summary is not null)
+        if (_problemsToFix.Count > 0 && _summary is not null)
             await _summary.FocusAsync();
     }
 
