@@ -8,7 +8,7 @@ public sealed record TestFolder(string Path) : IDisposable
     private const string Prefix = "grindshop-tests-";
     private const UnixFileMode Enterable = (UnixFileMode)0b111_001_001;
     private static readonly FileStreamOptions Held = new() { Mode = FileMode.Open, Access = FileAccess.ReadWrite, Share = FileShare.None };
-    private static readonly TimeSpan Abandoned = TimeSpan.FromHours(1);
+    private static readonly TimeSpan Abandoned = TimeSpan.FromMinutes(5);
 
     public static TestFolder Make()
     {

@@ -45,6 +45,9 @@ public sealed class LobeContour
     /// <summary>Distance from the shaft axis to the surface in a direction, in, nose at 0.</summary>
     public double PolarRadiusIn(double polarRad) => branches.RadiusIn(Require.Angle(polarRad, nameof(polarRad)));
 
+    /// <summary>The point the follower touches at a cam angle, rad.</summary>
+    public ContourPoint TouchedAt(double camRad) => rolling.At(Require.Angle(camRad, nameof(camRad)));
+
     /// <summary>Whether a wheel reaches the whole surface: its radius stays below every hollow.</summary>
     public bool WheelReaches(double wheelRadiusIn) =>
         MinConcaveRadiusIn is not { } hollow || Require.Length(wheelRadiusIn, nameof(wheelRadiusIn)) < hollow;

@@ -23,19 +23,23 @@ public sealed class RolledLaw : LiftLaw
         source = new(law, sourceFollower.Checked(nameof(sourceFollower)), baseCircleDiameterIn / 2);
         this.follower = follower.Checked(nameof(follower));
         monotone = Unwrap();
+        (SupportStartRad, SupportEndRad) = Support();
         LobeLiftIn = At(0).LiftIn;
     }
 
+    /// <summary>The follower touches the whole surface; false where it bridges a hollow.</summary>
+    public bool ReachesAll => monotone;
+
     public override double LobeLiftIn { get; }
 
-    public override double SupportStartRad => source.Law.SupportStartRad;
+    public override double SupportStartRad { get; }
 
-    public override double SupportEndRad => source.Law.SupportEndRad;
+    public override double SupportEndRad { get; }
 
     public override LiftPoint At(double camRad)
     {
         var theta = AngleMath.Wrap(camRad);
-        if (theta < source.Law.SupportStartRad || theta > source.Law.SupportEndRad)
+        if (theta < SupportStartRad || theta > SupportEndRad)
             return LiftPoint.Dwell;
         if (theta < angles[0])
             theta += Math.Tau;
@@ -54,6 +58,16 @@ public sealed class RolledLaw : LiftLaw
             rising &= turn > 0;
         }
         return rising;
+    }
+
+    /// <summary>A follower that bridges a hollow leaves the base circle before the source's lift begins.</summary>
+    private (double Start, double End) Support()
+    {
+        double start = source.Law.SupportStartRad, end = source.Law.SupportEndRad;
+        for (var i = 0; i <= Count; i++)
+            if (CamRad(i) > source.Law.SupportStartRad && CamRad(i) < source.Law.SupportEndRad)
+                (start, end) = (Math.Min(start, angles[i]), Math.Max(end, angles[i]));
+        return (Math.Max(start, -Math.PI), Math.Min(end, Math.PI));
     }
 
     private int Below(double theta)

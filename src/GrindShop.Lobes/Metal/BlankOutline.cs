@@ -5,15 +5,16 @@ namespace GrindShop.Lobes;
 /// <summary>The surface of one lobe of an unground cam; immutable, to be built once and kept.</summary>
 public abstract class BlankOutline
 {
+    private readonly Lazy<PolarBody> body;
     private readonly Lazy<ImmutableArray<OutlinePoint>> points;
 
-    private protected BlankOutline(PolarBody body)
+    private protected BlankOutline(Func<PolarBody> body)
     {
-        Body = body;
+        this.body = new(body);
         points = new(() => [.. Enumerable.Range(0, 720).Select(PointAt)]);
     }
 
-    internal PolarBody Body { get; }
+    internal PolarBody Body => body.Value;
 
     /// <summary>720 points of the surface at equal polar angles, nose of the nominal grind at angle 0.</summary>
     public ImmutableArray<OutlinePoint> Points => points.Value;
@@ -47,15 +48,3 @@ public abstract class BlankOutline
 
 /// <summary>A surface point, in: x through the nose, y on the closing side.</summary>
 public readonly record struct OutlinePoint(double XIn, double YIn);
-
-internal sealed class MilledOutline(Rolling nominal, double stockIn) : BlankOutline(PolarBody.Of(nominal, stockIn))
-{
-    public Rolling Nominal => nominal;
-
-    public double StockIn => stockIn;
-}
-
-internal sealed class RoundOutline(double diameterIn) : BlankOutline(PolarBody.Circle(diameterIn / 2))
-{
-    public double RadiusIn => diameterIn / 2;
-}

@@ -6,14 +6,25 @@ public sealed class FinishLobe
     private const int Count = 1440;
     private readonly LiftPoint[] lift;
     private readonly (double Sin, double Cos)[] direction;
+    private readonly Lazy<double> leastBaseRadius;
+    private readonly Lazy<RideLift> ride;
 
     public FinishLobe(LiftLaw law, Follower follower)
     {
         ArgumentNullException.ThrowIfNull(law);
         (Law, Follower) = (law, follower.Checked(nameof(follower)));
         lift = [.. Enumerable.Range(0, Count).Select(i => law.At(AngleRad(i)))];
+        leastBaseRadius = new(FindLeastBaseRadius);
+        ride = new(() => new RideLift(lift));
         direction = [.. Enumerable.Range(0, Count).Select(i => Math.SinCos(AngleRad(i)))];
     }
+
+    /// <summary>Below this base circle the follower would undercut the lobe, in (never under .05).</summary>
+    public double LeastBaseCircleDiameterIn => 2 * LeastBaseRadiusIn;
+
+    internal double LeastBaseRadiusIn => leastBaseRadius.Value;
+
+    internal RideLift Ride => ride.Value;
 
     public LiftLaw Law { get; }
 
@@ -27,6 +38,19 @@ public sealed class FinishLobe
         for (var i = 0; i < Count; i++)
             points[i] = Follower.Kind == FollowerKind.Flat ? FlatPoint(i, baseRadiusIn, ref undercut) : RollerPoint(i, baseRadiusIn, ref undercut);
         return undercut ? Trimmed(points, baseRadiusIn) : points;
+    }
+
+    private double FindLeastBaseRadius()
+    {
+        const double floor = 0.025, ceiling = 50;
+        double low = floor, high = ceiling;
+        Surface(floor, out var undercut);
+        while (undercut && high - low > 1e-7)
+        {
+            Surface((low + high) / 2, out var still);
+            (low, high) = still ? ((low + high) / 2, high) : (low, (low + high) / 2);
+        }
+        return undercut ? high : floor;
     }
 
     private static double AngleRad(int i) => -Math.PI + i * Math.Tau / Count;

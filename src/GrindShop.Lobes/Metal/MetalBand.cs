@@ -9,8 +9,6 @@ public static class MetalBand
     /// <summary>Removals within this of a limit count as on it, in.</summary>
     public const double ToleranceIn = 1e-6;
 
-    private const double LeastBaseRadiusIn = 0.025;
-
     /// <param name="blank">The blank's lobe.</param>
     /// <param name="finish">The lobe wanted.</param>
     /// <param name="turnCamDeg">Turn of the finished lobe against the blank's, cam degrees, positive towards the closing side.</param>
@@ -33,28 +31,35 @@ public static class MetalBand
         Require.Length(largestBaseCircleDiameterIn ?? 1, nameof(largestBaseCircleDiameterIn));
         var max = MaxBaseRadius(blank, finish, turn, limits.Checked().CleanupIn);
         var judged = baseCircleDiameterIn / 2 ?? Math.Min(max, largestBaseCircleDiameterIn / 2 ?? max);
-        return Answer(max, judged, Removal.Between(blank, finish, Math.Max(judged, LeastBaseRadiusIn), turn), limits);
+        return Answer(max, judged, Removal.Between(blank, finish, judged > 0 ? judged : finish.LeastBaseRadiusIn, turn), limits);
     }
 
     internal static BandAnswer Answer(double maxRadius, double judgedRadius, Removal removal, BandLimits limits) => new(
         2 * maxRadius,
         2 * judgedRadius,
         removal.MinIn,
-        removal.MinAtRad / AngleMath.RadPerDeg,
+        AngleMath.Wrap(removal.MinAtRad) / AngleMath.RadPerDeg,
         removal.MaxIn,
-        removal.MaxAtRad / AngleMath.RadPerDeg,
+        AngleMath.Wrap(removal.MaxAtRad) / AngleMath.RadPerDeg,
         limits.CaseDepthIn - removal.MaxIn,
         removal.MinIn >= limits.CleanupIn - ToleranceIn,
         limits.MostRemovalIn is not { } most || removal.MaxIn <= most + ToleranceIn,
         removal.Undercut);
 
-    /// <summary>The lobe grows with its base circle, so the least removal falls with it and a bracket holds the largest that works.</summary>
+    /// <summary>
+    /// The lobe grows with its base circle by at most as much along its normals, so the least removal falls with it, by at most as much;
+    /// that gives one end of the bracket from any start, and twice as far is the other end on any usable flank.
+    /// </summary>
     private static double MaxBaseRadius(BlankOutline blank, FinishLobe finish, double turn, double cleanup)
     {
         double Spare(double radius) => Removal.Between(blank, finish, radius, turn).MinIn - cleanup;
-        var highest = blank.Body.Radii[0];
-        foreach (var r in blank.Body.Radii)
-            highest = Math.Max(highest, r);
-        return Spare(LeastBaseRadiusIn) < 0 ? 0 : Root.InBracket(Spare, LeastBaseRadiusIn, highest, 1e-8);
+        var least = finish.LeastBaseRadiusIn;
+        var start = Math.Max(blank.Body.LeastRadiusIn - cleanup, least);
+        var spare = Spare(start);
+        double near = Math.Max(start + spare, least), far = Math.Max(start + 2.5 * spare, least);
+        if (Spare(near) * Spare(far) <= 0)
+            return Root.InBracket(Spare, near, far, 1e-8);
+        var highest = Math.Max(blank.Body.GreatestRadiusIn, 2 * least);
+        return Spare(least) < 0 ? 0 : Root.InBracket(Spare, least, highest, 1e-8);
     }
 }

@@ -7,11 +7,13 @@ internal static class Root
 
     /// <summary>
     /// Root of <paramref name="f"/> in a bracket whose ends have different signs (regula falsi, Illinois variant, with a
-    /// bisection whenever two steps do not halve the bracket).
+    /// bisection whenever three steps do not halve the bracket). Where rounding has put the root just outside, the nearer end.
     /// </summary>
     public static double InBracket(Func<double, double> f, double a, double b, double tolerance)
     {
         double fa = f(a), fb = f(b);
+        if (fa == 0 || fa * fb > 0)
+            return Math.Abs(fa) < Math.Abs(fb) ? a : b;
         var width = Math.Abs(b - a);
         for (var step = 0; step < MostSteps && fb != 0 && Math.Abs(b - a) > tolerance; step++)
         {

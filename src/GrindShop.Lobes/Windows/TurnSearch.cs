@@ -1,41 +1,65 @@
 namespace GrindShop.Lobes;
 
-/// <summary>The turns at which a lobe of a given base circle stays in the band, found from the turn with the most to spare.</summary>
-internal sealed class TurnSearch(BlankOutline blank, FinishLobe finish, BandLimits limits, double baseRadiusIn)
+/// <summary>
+/// The turns at which a lobe of a given base circle stays in the band. A turn moves the surface along its normal by at most the
+/// greatest lift velocity times the turn, so stepping by what is left to spare over that velocity can't jump over an edge.
+/// </summary>
+internal sealed class TurnSearch
 {
-    private const double CoarseDeg = 2, FineDeg = 0.25;
+    private const double CoarseDeg = 3, WidestDeg = 30, FoundIn = 1e-6;
+    private const int MostSteps = 200;
+    private readonly BlankOutline blank;
+    private readonly (double X, double Y)[] surface;
+    private readonly BandLimits limits;
+    private readonly double slopeInPerDeg;
+    private readonly bool undercut;
+
+    public TurnSearch(BlankOutline blank, FinishLobe finish, BandLimits limits, double baseRadiusIn)
+    {
+        (this.blank, this.limits) = (blank, limits);
+        surface = finish.Surface(baseRadiusIn, out undercut);
+        slopeInPerDeg = Math.Max(finish.Law.MaxVelocityInPerCamDeg, 1e-6);
+    }
 
     public TurnRange? Find()
     {
-        var best = Best();
-        if (Spare(best) < 0)
+        if (undercut)
             return null;
-        double low = Edge(best, -FineDeg), high = Edge(best, FineDeg);
-        return high - low >= 360 ? new(-180, 180) : new(low, high);
+        if (blank is RoundOutline)
+            return Spare(0) >= 0 ? new(-180, 180) : null;
+        var start = Spare(0) >= 0 ? 0 : Best();
+        if (Spare(start) < 0)
+            return null;
+        double low = Edge(start, -1), high = Edge(start, 1);
+        return new(low, high);
     }
 
     /// <summary>What is left to the nearer limit, in; negative outside the band.</summary>
     private double Spare(double turnDeg)
     {
-        var removal = Removal.Between(blank, finish, baseRadiusIn, turnDeg * AngleMath.RadPerDeg);
-        return Math.Min(removal.MinIn - limits.CleanupIn, (limits.MostRemovalIn ?? double.PositiveInfinity) - removal.MaxIn) + MetalBand.ToleranceIn;
+        var removal = Removal.Between(blank, surface, turnDeg * AngleMath.RadPerDeg);
+        return Math.Min(removal.MinIn - limits.CleanupIn, (limits.MostRemovalIn ?? double.PositiveInfinity) - removal.MaxIn);
     }
 
     private double Best()
     {
-        double best = 0, spare = Spare(0);
-        for (var turn = -180 + CoarseDeg; turn <= 180; turn += CoarseDeg)
+        double best = 0, spare = double.NegativeInfinity;
+        for (var turn = -WidestDeg; turn <= WidestDeg; turn += CoarseDeg)
             if (Spare(turn) is var here && here > spare)
                 (best, spare) = (turn, here);
-        var (at, negative) = Root.Minimum(x => -Spare(x), best - CoarseDeg, best + CoarseDeg, 1e-5);
-        return -negative > spare ? at : best;
+        return spare >= 0 ? best : Root.Minimum(x => -Spare(x), best - CoarseDeg, best + CoarseDeg, 1e-5).At;
     }
 
-    private double Edge(double from, double step)
+    private double Edge(double start, int side)
     {
-        for (var turn = from; Math.Abs(turn - from) < 360; turn += step)
-            if (Spare(turn + step) < 0)
-                return Root.InBracket(Spare, turn, turn + step, 1e-5);
-        return from + Math.Sign(step) * 360;
+        var turn = start;
+        for (var step = 0; step < MostSteps && Math.Abs(turn - start) < 180; step++)
+        {
+            var spare = Spare(turn);
+            if (spare < FoundIn)
+                return turn;
+            turn += side * spare / slopeInPerDeg;
+        }
+        return Math.Abs(turn - start) < 180 ? turn : start + side * 180;
     }
 }

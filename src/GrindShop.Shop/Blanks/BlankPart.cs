@@ -50,14 +50,6 @@ public enum CamGear
     PressedIron,
 }
 
-public enum DistributorGear
-{
-    Iron,
-    NitrocarburizedSteel,
-    Bronze,
-    PolymerComposite,
-}
-
 /// <summary>What the lobes of a blank were cast or milled for; the stock stands around it.</summary>
 public sealed record NominalGrind
 {

@@ -52,20 +52,16 @@ internal sealed class StockMovementTable : IEntityTypeConfiguration<StockMovemen
     }
 }
 
-internal sealed class GearRuleTable : IEntityTypeConfiguration<GearRule>
+public static class BlankSets
 {
-    public void Configure(EntityTypeBuilder<GearRule> table)
+    extension(ShopDb db)
     {
-        table.ToTable("gear_rules");
-        table.HasIndex(rule => new { rule.CamGear, rule.DistributorGear }).IsUnique();
-    }
-}
+        public DbSet<Vendor> Vendors => db.Set<Vendor>();
 
-internal sealed class LifterRuleTable : IEntityTypeConfiguration<LifterRule>
-{
-    public void Configure(EntityTypeBuilder<LifterRule> table)
-    {
-        table.ToTable("lifter_rules");
-        table.HasIndex(rule => new { rule.Alloy, rule.Lifter }).IsUnique();
+        public DbSet<BlankPart> BlankParts => db.Set<BlankPart>();
+
+        public DbSet<BlankLot> BlankLots => db.Set<BlankLot>();
+
+        public DbSet<StockMovement> StockMovements => db.Set<StockMovement>();
     }
 }

@@ -35,12 +35,4 @@ public static class BlankWords
         CamGear.Steel => "a one-piece steel gear",
         _ => "a pressed-on iron gear",
     };
-
-    public static string Words(this DistributorGear gear) => gear switch
-    {
-        DistributorGear.Iron => "iron",
-        DistributorGear.NitrocarburizedSteel => "nitrocarburized steel",
-        DistributorGear.Bronze => "bronze",
-        _ => "polymer composite",
-    };
 }

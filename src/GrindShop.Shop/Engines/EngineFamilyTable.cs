@@ -1,3 +1,4 @@
+using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 
@@ -12,5 +13,13 @@ internal sealed class EngineFamilyTable : IEntityTypeConfiguration<EngineFamily>
         table.Property(family => family.Code).HasMaxLength(20);
         table.Property(family => family.Name).HasMaxLength(100);
         table.Property(family => family.FiringOrder).HasMaxLength(60);
+    }
+}
+
+public static class EngineSets
+{
+    extension(ShopDb db)
+    {
+        public DbSet<EngineFamily> EngineFamilies => db.Set<EngineFamily>();
     }
 }

@@ -12,8 +12,8 @@ internal static class BlankJudge
         var part = stocked.Blank.Part;
         var limits = Limits(part, rules);
         var turns = Turns.Of(cam.Grind, part.Nominal);
-        var intake = MetalBand.Judge(stocked.Blank.Intake, cam.Intake, turns.MetalIntakeCamDeg, limits, null, cam.LargestBaseCircleIn);
-        var exhaust = MetalBand.Judge(stocked.Blank.Exhaust, cam.Exhaust, turns.MetalExhaustCamDeg, limits, null, cam.LargestBaseCircleIn);
+        var intake = cam.IntakeJudge(limits).Judge(stocked.Blank.Intake, turns.MetalIntakeCamDeg);
+        var exhaust = cam.ExhaustJudge(limits).Judge(stocked.Blank.Exhaust, turns.MetalExhaustCamDeg);
         var against = BlankObjections.Of(cam, part, intake, exhaust, rules).ToList();
         var fits = against.Count == 0;
         var gear = rules.Gear(cam.Family, part.Gear, cam.Grind.DistributorGear);
@@ -37,7 +37,7 @@ internal static class BlankJudge
     }
 
     private static BandLimits Limits(BlankPart part, ShopRules rules) =>
-        new(rules.Settings.CleanupIn, part.CaseDepthIn, part.CaseDepthIn is null ? null : rules.Settings.LeastCaseIn(part.Hardening));
+        new(rules.Settings.CleanupIn, part.CaseDepthIn, part.CaseDepthIn is null ? null : rules.LeastCaseIn(part.Hardening));
 
     private static bool Found(BandAnswer intake, BandAnswer exhaust) => intake.BaseCircleDiameterIn > 0 && exhaust.BaseCircleDiameterIn > 0;
 

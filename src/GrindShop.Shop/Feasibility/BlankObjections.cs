@@ -34,7 +34,7 @@ internal static class BlankObjections
         if (!band.InsideOutsideEdge)
             return [$"The {name} lobe does not clean up: at the largest base circle allowed, {In(band.BaseCircleDiameterIn)} in, it would still stand {In(-band.MinRemovalIn)} in outside the metal."];
         if (!band.CaseKept)
-            return [$"Grinding the {name} lobe takes off up to {In(band.MaxRemovalIn)} in and leaves {In(Math.Max(0, band.LeastCaseLeftIn ?? 0))} in of the {In(part.CaseDepthIn ?? 0)} in case; {In(rules.Settings.LeastCaseIn(part.Hardening) ?? 0)} in must stay."];
+            return [$"Grinding the {name} lobe takes off up to {In(band.MaxRemovalIn)} in and leaves {In(Math.Max(0, band.LeastCaseLeftIn ?? 0))} in of the {In(part.CaseDepthIn ?? 0)} in case; {In(rules.LeastCaseIn(part.Hardening) ?? 0)} in must stay."];
         return LobeShape.Objections(name, lobe, cam, band.BaseCircleDiameterIn);
     }
 

@@ -1,3 +1,4 @@
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;

@@ -27,5 +27,9 @@ public sealed class FinishedCam
     /// <summary>What bearing bores and the customer's engine leave room for, diameter in inches; null where nothing limits it.</summary>
     public double? LargestBaseCircleIn { get; }
 
+    public BandJudge IntakeJudge(BandLimits limits) => new(Intake, limits, null, LargestBaseCircleIn);
+
+    public BandJudge ExhaustJudge(BandLimits limits) => new(Exhaust, limits, null, LargestBaseCircleIn);
+
     private static double? Smaller(double? one, double? other) => one is { } a && other is { } b ? Math.Min(a, b) : one ?? other;
 }

@@ -13,6 +13,14 @@ public sealed class ShopRules(ShopSettings settings, IEnumerable<GearRule> gears
 
     public ShopSettings Settings { get; } = settings;
 
+    /// <summary>Least case that must stay under the finished lobe, in; null where the hardness has no end.</summary>
+    public double? LeastCaseIn(Hardening hardening) => hardening switch
+    {
+        Hardening.Induction => Settings.LeastInductionCaseIn,
+        Hardening.Carburized => Settings.LeastCarburizedCaseIn,
+        _ => null,
+    };
+
     public IEnumerable<GearRule> Gears => _gears.Values;
 
     /// <summary>Null where the owner has written no rule for the pair.</summary>

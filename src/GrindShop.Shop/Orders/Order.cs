@@ -1,5 +1,4 @@
 using GrindShop.Shop.Feasibility;
-using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Orders;
@@ -77,8 +76,6 @@ public sealed class Order
     public DateOnly? PromisedOn { get; private set; }
 
     public DateTimeOffset ReceivedAt { get; private set; }
-
-    public List<Job> Jobs { get; private set; } = [];
 
     public IReadOnlyList<OrderEvent> History => _history;
 
@@ -161,16 +158,14 @@ public sealed class Order
         return this;
     }
 
-    /// <summary>A blank has been allocated: the order becomes a job on the floor.</summary>
-    public Outcome<Job> StartWork(BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    /// <summary>A blank has been allocated and a job opened on the floor.</summary>
+    internal Outcome<Order> PutToWork(string what, string by, DateTimeOffset at)
     {
         if (State != OrderState.Accepted)
             return NotNow("put to work");
-        var job = Job.Open(this, claim, route, by, at);
-        Jobs.Add(job);
         State = OrderState.InWork;
-        Note(OrderEventKind.PutToWork, by, at, $"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {job.Code} opened.");
-        return job;
+        Note(OrderEventKind.PutToWork, by, at, what);
+        return this;
     }
 
     internal void Shipped(string by, DateTimeOffset at)

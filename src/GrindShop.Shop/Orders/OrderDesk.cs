@@ -75,9 +75,6 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     internal static IQueryable<Order> Whole(ShopDb db) => db.Orders
         .Include(order => order.Customer)
         .Include(order => order.History.OrderBy(line => line.Id))
-        .Include(order => order.Jobs).ThenInclude(job => job.Steps.OrderBy(step => step.Ordinal)).ThenInclude(step => step.Vendor)
-        .Include(order => order.Jobs).ThenInclude(job => job.History.OrderBy(line => line.Id))
-        .Include(order => order.Jobs).ThenInclude(job => job.BlankLot).ThenInclude(lot => lot.BlankPart)
         .AsSplitQuery();
 
     private async Task<Outcome<Order>> ChangeAsync(string number, uint version, Func<Order, Outcome<Order>> change, CancellationToken cancel)

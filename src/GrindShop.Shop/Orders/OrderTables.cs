@@ -71,3 +71,21 @@ internal sealed class OrderEventTable : IEntityTypeConfiguration<OrderEvent>
         table.Property(line => line.By).HasMaxLength(100);
     }
 }
+
+public static class OrderSets
+{
+    extension(ShopDb db)
+    {
+        public DbSet<BasePrice> BasePrices => db.Set<BasePrice>();
+
+        public DbSet<PriceAdder> PriceAdders => db.Set<PriceAdder>();
+
+        public DbSet<Customer> Customers => db.Set<Customer>();
+
+        public DbSet<Order> Orders => db.Set<Order>();
+
+        /// <summary>Draws the next order number; numbers are never used twice, though a failed submit may leave a gap.</summary>
+        public async Task<OrderNumbers> NextOrderNumbersAsync(CancellationToken cancel) =>
+            OrderNumbers.Next(await db.Database.SqlQueryRaw<long>($"SELECT nextval('{ShopDb.OrderSequence}') AS \"Value\"").SingleAsync(cancel));
+    }
+}

@@ -1,5 +1,3 @@
-using GrindShop.Shop.Blanks;
-
 namespace GrindShop.Shop.Records;
 
 /// <summary>What the owner sets once for the whole shop. One row.</summary>
@@ -35,13 +33,6 @@ public sealed class ShopSettings
 
     /// <summary>Blank cost is charged at this multiple.</summary>
     public required decimal BlankMarkup { get; set; }
-
-    public double? LeastCaseIn(Hardening hardening) => hardening switch
-    {
-        Hardening.Induction => LeastInductionCaseIn,
-        Hardening.Carburized => LeastCarburizedCaseIn,
-        _ => null,
-    };
 
     public DateOnly Today(DateTimeOffset now) => DateOnly.FromDateTime(ShopTime(now));
 

@@ -53,9 +53,10 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, TimeProvider c
             return new Refusal("noStock", $"No blank {partNumber} is left in stock that is not promised to a job.");
         var heatTreater = part.IsSoft ? await db.Vendors.Where(v => v.Kind == VendorKind.HeatTreater).OrderBy(v => v.Id).FirstOrDefaultAsync(cancel) : null;
         var claim = new BlankLotClaim(lot.Id, partNumber, lot.LotNumber);
-        var job = order.StartWork(claim, Stages.RouteFor(part, heatTreater), by, clock.GetUtcNow());
+        var job = Job.Open(order, claim, Stages.RouteFor(part, heatTreater), by, clock.GetUtcNow());
         if (!job.Succeeded)
             return job;
+        db.Add(job.Value);
         var taken = lot.Allocate(job.Value.Code, by, clock.GetUtcNow());
         return taken.Succeeded ? job : taken.Refusal;
     }

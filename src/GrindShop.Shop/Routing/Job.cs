@@ -50,11 +50,21 @@ public sealed class Job
     /// <summary>When the cam arrived at its present step: the last step's end, or the opening.</summary>
     public DateTimeOffset AtStageSince => _steps.Max(step => step.DoneAt) ?? OpenedAt;
 
-    internal static Job Open(Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    /// <summary>Puts an accepted order to work on the blank that was taken for it.</summary>
+    public static Outcome<Job> Open(Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    {
+        var code = CodeOf(order);
+        var put = order.PutToWork($"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {code} opened.", by, at);
+        return put.Succeeded ? New(code, order, claim, route, by, at) : put.Refusal;
+    }
+
+    private static string CodeOf(Order order) => "J" + order.Number[1..];
+
+    private static Job New(string code, Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
     {
         var job = new Job
         {
-            Code = "J" + order.Number[1..],
+            Code = code,
             Order = order,
             BlankLotId = claim.LotId,
             DueOn = order.PromisedOn!.Value,

@@ -1,3 +1,4 @@
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
@@ -20,6 +21,13 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         return await Whole(db).AsNoTrackingWithIdentityResolution().Where(job => job.ShippedAt == null).OrderBy(job => job.DueOn).ThenBy(job => job.Id).ToListAsync(cancel);
+    }
+
+    /// <summary>The jobs of an order, first to last.</summary>
+    public async Task<IReadOnlyList<Job>> JobsOfAsync(string orderNumber, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await Whole(db).AsNoTrackingWithIdentityResolution().Where(job => job.Order.Number == orderNumber).OrderBy(job => job.Id).ToListAsync(cancel);
     }
 
     /// <summary>

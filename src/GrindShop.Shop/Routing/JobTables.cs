@@ -1,3 +1,4 @@
+using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 
@@ -12,7 +13,7 @@ internal sealed class JobTable : IEntityTypeConfiguration<Job>
         table.Property(job => job.Code).HasMaxLength(20);
         table.Property(job => job.Version).IsRowVersion();
         table.Ignore(job => job.Current);
-        table.HasOne(job => job.Order).WithMany(order => order.Jobs).HasForeignKey(job => job.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.HasOne(job => job.Order).WithMany().HasForeignKey(job => job.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasOne(job => job.BlankLot).WithMany().HasForeignKey(job => job.BlankLotId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(job => job.Steps).WithOne().HasForeignKey(step => step.JobId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(job => job.History).WithOne().HasForeignKey(line => line.JobId).OnDelete(DeleteBehavior.Restrict);
@@ -40,5 +41,13 @@ internal sealed class JobEventTable : IEntityTypeConfiguration<JobEvent>
         table.Property(line => line.What).HasMaxLength(40);
         table.Property(line => line.By).HasMaxLength(100);
         table.Property(line => line.CommandKey).HasMaxLength(100);
+    }
+}
+
+public static class JobSets
+{
+    extension(ShopDb db)
+    {
+        public DbSet<Job> Jobs => db.Set<Job>();
     }
 }

@@ -61,9 +61,9 @@ internal static class EnquiryEndpoints
         return Answer(await intake.SubmitAsync(enquiry, "customer", cancel), problems);
     }
 
-    public static async Task<IResult> TrackAsync(string code, OrderDesk desk, CancellationToken cancel) =>
+    public static async Task<IResult> TrackAsync(string code, OrderDesk desk, JobFloor floor, CancellationToken cancel) =>
         await desk.TrackAsync(code, cancel) is { } order
-            ? Results.Ok(Tracked(order))
+            ? Results.Ok(Tracked(order, await floor.JobsOfAsync(order.Number, cancel)))
             : Results.Problem(statusCode: StatusCodes.Status404NotFound, title: "There is no order of this tracking code.");
 
     private static Enquiry Enquiry(string key, EnquiryFields fields, FieldProblems problems) => new()
@@ -85,7 +85,7 @@ internal static class EnquiryEndpoints
         return problems.ToResult();
     }
 
-    private static TrackResponse Tracked(Order order) => new(
+    private static TrackResponse Tracked(Order order, IReadOnlyList<Job> jobs) => new(
         order.Number, order.State, order.ReceivedAt, order.PromisedOn, order.Price > 0 ? order.Price : null, order.Verdict,
-        [.. order.Jobs.SelectMany(job => job.Steps).Select(step => new TrackStage(step.Stage.Words(), step.DoneAt))]);
+        [.. jobs.SelectMany(job => job.Steps).Select(step => new TrackStage(step.Stage.Words(), step.DoneAt))]);
 }

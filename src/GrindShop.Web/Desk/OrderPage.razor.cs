@@ -1,5 +1,6 @@
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
 using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
@@ -10,6 +11,7 @@ namespace GrindShop.Web.Desk;
 public sealed partial class OrderPage : LivePage
 {
     private OrderWork? _work;
+    private Job? _job;
     private string? _read;
     private CatalogContent? _content;
     private CompletedSpec? _completed;
@@ -24,6 +26,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private OrderDesk OrderDesk { get; set; } = default!;
+
+    [Inject]
+    private JobFloor JobFloor { get; set; } = default!;
 
     private string Wanted => Number.Trim().ToUpperInvariant();
 
@@ -53,6 +58,7 @@ public sealed partial class OrderPage : LivePage
         _content = await Catalog.ContentAsync();
         _free = await Catalog.AvailableAsync();
         await _work.HearAsync();
+        _job = (await JobFloor.JobsOfAsync(Wanted)).LastOrDefault();
         _completed = _work.Order is { } order ? await Catalog.CompleteAsync(order.Spec) : null;
         _read = _work.Number;
     }

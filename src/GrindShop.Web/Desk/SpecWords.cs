@@ -1,5 +1,6 @@
 using System.Globalization;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Engines;
 using GrindShop.Shop.Specs;
 
 namespace GrindShop.Web.Desk;

@@ -41,13 +41,6 @@ public sealed class LobePicture(LobeSection section, LobeReach reach)
     /// <summary>Null where there is no case edge in that direction.</summary>
     public PicturePoint? OnCaseEdge(double rad) => section.CaseEdge.Count == 0 ? null : Place(section.CaseEdge, rad, 0);
 
-    /// <summary>Inside the metal that comes off, halfway between finished lobe and blank.</summary>
-    public PicturePoint InMetal(double rad)
-    {
-        var (outer, inner) = (OnBlank(rad), OnFinish(rad));
-        return new PicturePoint((outer.X + inner.X) / 2, (outer.Y + inner.Y) / 2);
-    }
-
     // SvgPath turns its second coordinate upwards: the lobe's x (nose) goes there.
     private string Path(IReadOnlyList<(double X, double Y)> points) => SvgPath.Closed(points.Select(point => (point.Y, point.X)), Scale);
 

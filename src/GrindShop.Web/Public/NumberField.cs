@@ -33,6 +33,11 @@ public sealed record NumberField(string Path, string Id, FieldRange Range, strin
     public static IEnumerable<NumberField> All =>
         [FollowerDiameter, RockerRatio, .. Intake, .. Exhaust, LobeSeparation, IntakeCenterline, Advance, BaseCircleLimit];
 
+    /// <summary>Two lobes have the same fields; the lobe is said in the label, so that the label alone tells them apart.</summary>
+    public string Label => Path.Split('.') is [var lobe, _]
+        ? $"{(lobe == "intake" ? "Intake" : "Exhaust")} {char.ToLowerInvariant(Range.Name[0])}{Range.Name[1..]}"
+        : Range.Name;
+
     /// <summary>Without it nothing can be judged.</summary>
     public bool IsNeeded => Path == "intake.durationAt050CrankDeg";
 

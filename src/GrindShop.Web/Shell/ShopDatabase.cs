@@ -1,3 +1,4 @@
+using GrindShop.Shop.Demo;
 using GrindShop.Shop.Records;
 
 namespace GrindShop.Web.Shell;

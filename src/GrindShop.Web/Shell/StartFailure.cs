@@ -1,4 +1,5 @@
 using System.Net.Sockets;
+using GrindShop.Shop.Demo;
 using GrindShop.Shop.Records;
 using Microsoft.AspNetCore.Connections;
 using Npgsql;

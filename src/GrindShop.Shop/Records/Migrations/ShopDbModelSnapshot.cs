@@ -191,90 +191,6 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Blanks.GearRule", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("CamGear")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("cam_gear");
-
-                    b.Property<string>("DistributorGear")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("distributor_gear");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("reason");
-
-                    b.Property<string>("Verdict")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("verdict");
-
-                    b.HasKey("Id")
-                        .HasName("pk_gear_rules");
-
-                    b.HasIndex("CamGear", "DistributorGear")
-                        .IsUnique()
-                        .HasDatabaseName("ix_gear_rules_cam_gear_distributor_gear");
-
-                    b.ToTable("gear_rules", (string)null);
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Blanks.LifterRule", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Alloy")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("alloy");
-
-                    b.Property<string>("Lifter")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("lifter");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("reason");
-
-                    b.Property<string>("Verdict")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("verdict");
-
-                    b.HasKey("Id")
-                        .HasName("pk_lifter_rules");
-
-                    b.HasIndex("Alloy", "Lifter")
-                        .IsUnique()
-                        .HasDatabaseName("ix_lifter_rules_alloy_lifter");
-
-                    b.ToTable("lifter_rules", (string)null);
-                });
-
             modelBuilder.Entity("GrindShop.Shop.Blanks.StockMovement", b =>
                 {
                     b.Property<long>("Id")
@@ -526,6 +442,90 @@ namespace GrindShop.Shop.Records.Migrations
                         {
                             t.HasCheckConstraint("ck_engine_families_cylinders", "cylinders BETWEEN 1 AND 16");
                         });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Feasibility.GearRule", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("CamGear")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("cam_gear");
+
+                    b.Property<string>("DistributorGear")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("distributor_gear");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("Verdict")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("verdict");
+
+                    b.HasKey("Id")
+                        .HasName("pk_gear_rules");
+
+                    b.HasIndex("CamGear", "DistributorGear")
+                        .IsUnique()
+                        .HasDatabaseName("ix_gear_rules_cam_gear_distributor_gear");
+
+                    b.ToTable("gear_rules", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Feasibility.LifterRule", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Alloy")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("alloy");
+
+                    b.Property<string>("Lifter")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("lifter");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("Verdict")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("verdict");
+
+                    b.HasKey("Id")
+                        .HasName("pk_lifter_rules");
+
+                    b.HasIndex("Alloy", "Lifter")
+                        .IsUnique()
+                        .HasDatabaseName("ix_lifter_rules_alloy_lifter");
+
+                    b.ToTable("lifter_rules", (string)null);
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
@@ -1337,7 +1337,7 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasForeignKey("BlankPartId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
-                        .HasConstraintName("fk_blank_lots_blank_parts_blank_part_id");
+                        .HasConstraintName("fk_blank_lots_blank_part_blank_part_id");
 
                     b.Navigation("BlankPart");
                 });
@@ -1349,14 +1349,14 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasForeignKey("EngineFamilyId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
-                        .HasConstraintName("fk_blank_parts_engine_families_engine_family_id");
+                        .HasConstraintName("fk_blank_parts_engine_family_engine_family_id");
 
                     b.HasOne("GrindShop.Shop.Blanks.Vendor", "Supplier")
                         .WithMany()
                         .HasForeignKey("SupplierId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
-                        .HasConstraintName("fk_blank_parts_vendors_supplier_id");
+                        .HasConstraintName("fk_blank_parts_vendor_supplier_id");
 
                     b.Navigation("EngineFamily");
 
@@ -1404,7 +1404,7 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasForeignKey("OrderId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
-                        .HasConstraintName("fk_order_events_orders_order_id");
+                        .HasConstraintName("fk_order_events_order_order_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
@@ -1417,7 +1417,7 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_jobs_blank_lots_blank_lot_id");
 
                     b.HasOne("GrindShop.Shop.Orders.Order", "Order")
-                        .WithMany("Jobs")
+                        .WithMany()
                         .HasForeignKey("OrderId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
@@ -1435,7 +1435,7 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasForeignKey("JobId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
-                        .HasConstraintName("fk_job_events_jobs_job_id");
+                        .HasConstraintName("fk_job_events_job_job_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.JobStep", b =>
@@ -1445,7 +1445,7 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasForeignKey("JobId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
-                        .HasConstraintName("fk_job_steps_jobs_job_id");
+                        .HasConstraintName("fk_job_steps_job_job_id");
 
                     b.HasOne("GrindShop.Shop.Blanks.Vendor", "Vendor")
                         .WithMany()
@@ -1521,8 +1521,6 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
                     b.Navigation("History");
-
-                    b.Navigation("Jobs");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>

@@ -1,0 +1,47 @@
+using GrindShop.Lobes;
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Engines;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Routing;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Papers;
+
+/// <summary>The cam of a job as both papers need it: what was answered for the blank that was allocated.</summary>
+internal sealed class JobCam(Job job)
+{
+    public Order Order => job.Order;
+
+    public BlankPart Part => job.BlankLot.BlankPart;
+
+    public EngineFamily Family => Part.EngineFamily;
+
+    public GrindSpec Grind { get; } = Answer(job).Grind;
+
+    public BlankFit Fit { get; } = Answer(job).Blanks.First(fit => fit.PartNumber == job.BlankLot.BlankPart.PartNumber);
+
+    public string Engine => Grind.Side is { } side ? $"{Family.Name} ({Family.Code}), {side.ToString().ToLowerInvariant()} cam" : $"{Family.Name} ({Family.Code})";
+
+    public string DistributorGear => Fit.Gear.Verdict switch
+    {
+        GearVerdict.Ok => $"{Named}: OK. {Fit.Gear.Reason}",
+        GearVerdict.Caution => $"{Named}: CAUTION. {Fit.Gear.Reason}",
+        GearVerdict.No => $"{Named}: DO NOT RUN. {Fit.Gear.Reason}",
+        _ => Fit.Gear.Reason,
+    };
+
+    /// <summary>Lifter lift of both lobes: one check lift, or one each where they differ.</summary>
+    public bool OneCheckLift => Grind.Intake.AdvertisedAtIn == Grind.Exhaust.AdvertisedAtIn;
+
+    public ValveEvents Events => ValveEvents.Of(
+        Grind.Intake.DurationAt050CrankDeg, Grind.Exhaust.DurationAt050CrankDeg, Grind.LobeSeparationCamDeg, Grind.IntakeCenterlineCrankDeg);
+
+    public ValveEvents AdvertisedEvents => ValveEvents.Of(
+        Grind.Intake.AdvertisedDurationCrankDeg, Grind.Exhaust.AdvertisedDurationCrankDeg, Grind.LobeSeparationCamDeg, Grind.IntakeCenterlineCrankDeg);
+
+    private string Named => Figures.Capital(Grind.DistributorGear?.Words() ?? "");
+
+    private static FeasibilityAnswer Answer(Job job) =>
+        job.Order.Answer ?? throw new ArgumentException($"Job {job.Code} has no answer to its specification.", nameof(job));
+}

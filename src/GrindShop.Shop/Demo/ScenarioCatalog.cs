@@ -1,0 +1,73 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.People;
+using GrindShop.Shop.Records;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.EntityFrameworkCore;
+
+namespace GrindShop.Shop.Demo;
+
+/// <summary>Adds what stands before any order: settings, catalog, stock, tables, people and customers.</summary>
+internal static class ScenarioCatalog
+{
+    public static async Task<ScenarioShop> AddAsync(ShopDb db, ShopScenario scenario, ScenarioCalendar calendar, CancellationToken cancel)
+    {
+        var lots = Lots(scenario, calendar);
+        if (!await db.Settings.AnyAsync(cancel))
+            db.Add(scenario.Settings);
+        db.AddRange(scenario.Families);
+        db.AddRange(scenario.Vendors);
+        db.AddRange(scenario.Blanks);
+        db.AddRange(lots);
+        db.AddRange(scenario.Gears);
+        db.AddRange(scenario.Lifters);
+        db.AddRange(scenario.Prices.Adders);
+        db.AddRange(scenario.Prices.BasePrices.Select(price => Price(price, scenario)));
+        await AddPeopleAsync(db, scenario.People, cancel);
+        await db.SaveChangesAsync(cancel);
+        var prices = new PriceRules(await db.BasePrices.ToListAsync(cancel), scenario.Prices.Adders, scenario.Settings.BlankMarkup);
+        return new ScenarioShop(lots, prices, scenario.People, scenario.Vendors.FirstOrDefault(vendor => vendor.Kind == VendorKind.HeatTreater));
+    }
+
+    private static List<BlankLot> Lots(ShopScenario scenario, ScenarioCalendar calendar)
+    {
+        var by = scenario.People.FirstOrDefault(person => person.Role == Roles.Owner)?.Name ?? Roles.Owner;
+        return [.. scenario.Lots.Select(lot => BlankLot.Receive(
+            lot.Part, lot.LotNumber, lot.Location, lot.Quantity, by, calendar.At(lot.ReceivedDaysAgo, ScenarioCalendar.StockComes)))];
+    }
+
+    private static BasePrice Price(ScenarioBasePrice price, ShopScenario scenario) => new()
+    {
+        EngineFamily = scenario.Families.First(family => family.Code == price.EngineFamily),
+        Lifter = price.Lifter,
+        Amount = price.Amount,
+    };
+
+    private static async Task AddPeopleAsync(ShopDb db, IReadOnlyList<ScenarioPerson> people, CancellationToken cancel)
+    {
+        var roles = await db.Roles.ToListAsync(cancel);
+        foreach (var name in Roles.All.Where(name => roles.All(role => role.Name != name)))
+            roles.Add(db.Roles.Add(new IdentityRole(name) { NormalizedName = name.ToUpperInvariant() }).Entity);
+        foreach (var person in people)
+        {
+            var user = db.Users.Add(User(person)).Entity;
+            db.UserRoles.Add(new IdentityUserRole<string> { UserId = user.Id, RoleId = roles.First(role => role.Name == person.Role).Id });
+        }
+    }
+
+    private static ShopUser User(ScenarioPerson person)
+    {
+        var user = new ShopUser
+        {
+            UserName = person.UserName,
+            NormalizedUserName = person.UserName.ToUpperInvariant(),
+            Email = person.UserName,
+            NormalizedEmail = person.UserName.ToUpperInvariant(),
+            EmailConfirmed = true,
+            LockoutEnabled = true,
+            DisplayName = person.Name,
+        };
+        user.PasswordHash = new PasswordHasher<ShopUser>().HashPassword(user, person.Password);
+        return user;
+    }
+}

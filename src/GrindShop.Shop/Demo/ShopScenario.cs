@@ -1,0 +1,75 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Engines;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
+using GrindShop.Shop.Routing;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Shop.Demo;
+
+/// <summary>Everything that stands in a scenario's folder, read and checked.</summary>
+public sealed record ShopScenario(
+    ShopSettings Settings,
+    IReadOnlyList<EngineFamily> Families,
+    IReadOnlyList<Vendor> Vendors,
+    IReadOnlyList<BlankPart> Blanks,
+    IReadOnlyList<ScenarioLot> Lots,
+    IReadOnlyList<GearRule> Gears,
+    IReadOnlyList<LifterRule> Lifters,
+    ScenarioPrices Prices,
+    IReadOnlyList<ScenarioPerson> People,
+    IReadOnlyList<Contact> Customers,
+    IReadOnlyList<ScenarioOrder> Orders);
+
+/// <summary>A lot of blanks as it came in.</summary>
+public sealed record ScenarioLot(string LotNumber, BlankPart Part, int Quantity, string Location, int ReceivedDaysAgo);
+
+public sealed record ScenarioPrices(IReadOnlyList<ScenarioBasePrice> BasePrices, IReadOnlyList<PriceAdder> Adders);
+
+public sealed record ScenarioBasePrice(string EngineFamily, LifterType Lifter, decimal Amount);
+
+/// <summary>Somebody who may sign in.</summary>
+public sealed record ScenarioPerson(string UserName, string Name, string Role, string Password);
+
+/// <summary>An order with how far it has come. Days count back from the day of loading, or forward from the step before.</summary>
+public sealed record ScenarioOrder
+{
+    /// <summary>Where the row stands, for messages.</summary>
+    public required string Row { get; init; }
+
+    public required int Order { get; init; }
+
+    public required int ReceivedDaysAgo { get; init; }
+
+    public required OrderChannel Channel { get; init; }
+
+    public required Contact Customer { get; init; }
+
+    public required CamSpec Spec { get; init; }
+
+    /// <summary>The blank it is, or would be, ground from.</summary>
+    public BlankPart? Blank { get; init; }
+
+    public required OrderState State { get; init; }
+
+    /// <summary>The stage that an order in work waits at.</summary>
+    public Stage? At { get; init; }
+
+    public int? QuotedAfterDays { get; init; }
+
+    public int? DecidedAfterDays { get; init; }
+
+    public int? PromisedAfterDays { get; init; }
+
+    public required int StageSinceDaysAgo { get; init; }
+
+    public string? DeclineReason { get; init; }
+
+    public int QuotedDaysAgo => ReceivedDaysAgo - (QuotedAfterDays ?? 0);
+
+    public int DecidedDaysAgo => QuotedDaysAgo - (DecidedAfterDays ?? 0);
+
+    /// <summary>When its blank was taken: with the acceptance, or for a job that has only just been put to work, the day it was.</summary>
+    public int OpenedDaysAgo => At is Stage.Grind or Stage.RoughGrind ? StageSinceDaysAgo : DecidedDaysAgo;
+}
