@@ -1,9 +1,9 @@
 using System.Runtime.CompilerServices;
 using System.Security.Claims;
 using Bunit;
+using GrindShop.Shop;
 using GrindShop.Shop.Demo;
 using GrindShop.Shop.Records;
-using GrindShop.Shop;
 using GrindShop.Testing;
 using GrindShop.Web.Security;
 using Microsoft.Extensions.DependencyInjection;
