@@ -1,16 +1,18 @@
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
-using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
+using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Public;
 
-public sealed partial class Track
+/// <summary>The customer's own page of an order, by its secret code.</summary>
+public sealed partial class Track : LivePage
 {
     private Order? _order;
     private Job? _job;
     private CatalogContent? _content;
+    private string? _read;
     private bool _looked;
 
     /// <summary>The secret code that the customer was given.</summary>
@@ -26,34 +28,19 @@ public sealed partial class Track
     [Inject]
     private JobFloor Floor { get; set; } = default!;
 
-    [Inject]
-    private Catalog Catalog { get; set; } = default!;
-
-    [Inject]
-    private ChangeListener Changes { get; set; } = default!;
-
     private bool IsNew => New == "1";
 
-    public void Dispose() => Changes.Changed -= OnChanged;
-
-    protected override void OnInitialized() => Changes.Changed += OnChanged;
-
-    protected override Task OnParametersSetAsync() => LoadAsync();
-
-    private void OnChanged(string orderNumber)
+    protected override async Task OnParametersSetAsync()
     {
-        if (orderNumber == _order?.Number)
-            _ = InvokeAsync(ReloadAsync);
+        if (_looked && _read != Code)
+            await ReadAsync();
     }
 
-    private async Task ReloadAsync()
-    {
-        await LoadAsync();
-        StateHasChanged();
-    }
+    protected override bool Concerns(string orderNumber) => orderNumber == _order?.Number;
 
-    private async Task LoadAsync()
+    protected override async Task ReadAsync()
     {
+        _read = Code;
         var code = TrackingCodes.Read(Code);
         _content = await Catalog.ContentAsync();
         _order = code is null ? null : await Desk.TrackAsync(code);

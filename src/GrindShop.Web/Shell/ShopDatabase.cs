@@ -24,7 +24,7 @@ public sealed class ShopDatabase : IAsyncDisposable
     }
 
     /// <summary>Migrates under the advisory lock and, in an empty database, loads the scenario.</summary>
-    public Task PrepareAsync() => Migrate.UnderLockAsync(ConnectionString, db => _seed is null ? Task.CompletedTask : Scenario.LoadAsync(db, _seed));
+    public Task PrepareAsync() => Migrate.UnderLockAsync(ConnectionString, db => string.IsNullOrWhiteSpace(_seed) ? Task.CompletedTask : Scenario.LoadAsync(db, _seed));
 
     public async ValueTask DisposeAsync()
     {

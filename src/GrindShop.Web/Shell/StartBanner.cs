@@ -23,7 +23,7 @@ internal static class StartBanner
     /// <summary>The scenario's people whose demo password still works in this database.</summary>
     private static List<DemoPerson> DemoPeople(WebApplication app)
     {
-        if (app.Configuration["GRINDSHOP_SEED"] is not { } folder || !File.Exists(Path.Combine(folder, "people.json")))
+        if (app.Configuration["GRINDSHOP_SEED"] is not { Length: > 0 } folder || !File.Exists(Path.Combine(folder, "people.json")))
             return [];
         using var scope = app.Services.CreateScope();
         var users = scope.ServiceProvider.GetRequiredService<UserManager<ShopUser>>();
