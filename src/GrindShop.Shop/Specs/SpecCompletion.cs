@@ -114,8 +114,12 @@ public static class SpecCompletion
             else if (!PolynomialLaw.TrySolve(lobe, out _, out var error))
                 yield return new FieldProblem($"{path}.advertisedDurationCrankDeg", error.Message, error.ReachableAdvertisedMinCrankDeg, error.ReachableAdvertisedMaxCrankDeg);
         }
+        if (FieldRange.LobeSeparation.Check(grind.LobeSeparationCamDeg, "lobeSeparationCamDeg") is { } separation)
+            yield return separation;
         if (FieldRange.IntakeCenterline.Check(grind.IntakeCenterlineCrankDeg, "intakeCenterlineCrankDeg") is { } centerline)
             yield return centerline;
+        if (SpecCheck.ExhaustCenterline(grind.LobeSeparationCamDeg, grind.IntakeCenterlineCrankDeg) is { } exhaust)
+            yield return exhaust;
     }
 
     /// <summary>Takes the given value, or the usual one and notes that it did.</summary>
