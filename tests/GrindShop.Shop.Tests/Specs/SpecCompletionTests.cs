@@ -90,6 +90,10 @@ public class SpecCompletionTests
     }
 
     [Fact]
+    public void Side_is_asked_for_where_the_engine_has_two_cams() =>
+        Assert.Equal("side", Assert.Single(Wishes.Completed(Wishes.Street with { EngineFamily = "OV8-D" }).Needed).Field);
+
+    [Fact]
     public void What_only_the_customer_knows_is_asked_for()
     {
         var completed = SpecCompletion.Complete(new CamSpec(), null);
