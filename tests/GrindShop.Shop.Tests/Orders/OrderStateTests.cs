@@ -71,7 +71,8 @@ public class OrderStateTests
     [Theory]
     [InlineData(-1, false)]
     [InlineData(0, true)]
-    [InlineData(731, false)]
+    [InlineData(731, true)]
+    [InlineData(732, false)]
     public void Promise_lies_between_today_and_two_years(int days, bool taken)
     {
         var order = SomeOrders.New();
