@@ -9,8 +9,8 @@ namespace GrindShop.Benchmarks;
 /// <summary>Buffer, contains and bisection by NetTopologySuite; polygons fine enough for .0003 in.</summary>
 internal sealed class PolygonJudge
 {
+    public const double AccuracyIn = 0.0003;
     private const int Points = 720;
-    private const double AccuracyIn = 0.0003;
     private static readonly GeometryFactory Factory = new();
     private readonly Geometry blank;
     private readonly FinishLobe finish;

@@ -5,7 +5,7 @@ namespace GrindShop.Lobes;
 /// </summary>
 public abstract class LiftLaw
 {
-    private const int ScanSteps = 720;
+    private const int CrossingSteps = 180, VelocitySteps = 720;
     private readonly Lazy<double> maxVelocity;
 
     protected LiftLaw() => maxVelocity = new(FindMaxVelocity);
@@ -40,16 +40,16 @@ public abstract class LiftLaw
         var end = closing ? SupportEndRad : SupportStartRad;
         if (atIn >= LobeLiftIn)
             return 0;
-        for (var step = 1; step <= ScanSteps; step++)
-            if (At(end * step / ScanSteps).LiftIn < atIn)
-                return Root.InBracket(x => At(x).LiftIn - atIn, end * (step - 1) / ScanSteps, end * step / ScanSteps, 1e-13);
+        for (var step = 1; step <= CrossingSteps; step++)
+            if (At(end * step / CrossingSteps).LiftIn < atIn)
+                return Root.InBracket(x => At(x).LiftIn - atIn, end * (step - 1) / CrossingSteps, end * step / CrossingSteps, 1e-13);
         return end;
     }
 
     private double FindMaxVelocity()
     {
-        double step = (SupportEndRad - SupportStartRad) / ScanSteps, best = 0, at = 0;
-        for (var i = 0; i <= ScanSteps; i++)
+        double step = (SupportEndRad - SupportStartRad) / VelocitySteps, best = 0, at = 0;
+        for (var i = 0; i <= VelocitySteps; i++)
         {
             var speed = Math.Abs(At(SupportStartRad + i * step).VelocityInPerRad);
             if (speed > best)

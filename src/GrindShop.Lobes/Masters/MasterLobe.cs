@@ -9,7 +9,11 @@ public readonly record struct WheelSetting(double BaseCircleDiameterIn, double W
 public readonly record struct CheckedDuration(double AtIn, double CrankDeg);
 
 /// <summary>What a master gives at one setting.</summary>
-public sealed record MasterResult(WheelSetting GroundAt, double LobeLiftIn, ImmutableArray<CheckedDuration> Durations);
+/// <param name="GroundAt">The setting.</param>
+/// <param name="LobeLiftIn">Lobe lift under the follower, in.</param>
+/// <param name="Durations">Durations under the follower.</param>
+/// <param name="IsSound">False when the master's wheel could not reach a hollow of its lobe, or the lobe comes out undercut: do not grind it.</param>
+public sealed record MasterResult(WheelSetting GroundAt, double LobeLiftIn, ImmutableArray<CheckedDuration> Durations, bool IsSound);
 
 /// <summary>
 /// A stored wheel-centre motion, made for one base circle and wheel, repeated at another base circle or with a worn wheel: the contour
@@ -17,20 +21,33 @@ public sealed record MasterResult(WheelSetting GroundAt, double LobeLiftIn, Immu
 /// </summary>
 public static class MasterLobe
 {
+    private const int SoundPoints = 360;
+
     /// <summary>Lift under the follower when the master's wheel motion is repeated at another setting.</summary>
     public static LiftLaw Ground(LiftLaw law, Follower follower, WheelSetting madeAt, WheelSetting groundAt)
     {
-        if (madeAt == groundAt)
-            return law;
-        var wheelMotion = new RolledLaw(law, follower, madeAt.BaseCircleDiameterIn, Follower.Roller(madeAt.WheelRadiusIn));
-        return new RolledLaw(wheelMotion, Follower.Roller(groundAt.WheelRadiusIn), groundAt.BaseCircleDiameterIn, follower);
+        var wheelMotion = WheelMotion(law, follower, madeAt);
+        return madeAt == groundAt
+            ? law
+            : new RolledLaw(wheelMotion, Follower.Roller(groundAt.WheelRadiusIn), groundAt.BaseCircleDiameterIn, follower);
     }
 
     /// <summary>Durations and lift of each setting.</summary>
     public static ImmutableArray<MasterResult> Results(
         LiftLaw law, Follower follower, WheelSetting madeAt, IEnumerable<WheelSetting> groundAt, IReadOnlyList<double> durationsAtIn) =>
-        [.. groundAt.Select(setting => Result(Ground(law, follower, madeAt, setting), setting, durationsAtIn))];
+        [.. groundAt.Select(setting => Result(Ground(law, follower, madeAt, setting), setting, durationsAtIn, IsSound(law, follower, madeAt, setting)))];
 
-    private static MasterResult Result(LiftLaw law, WheelSetting setting, IReadOnlyList<double> durationsAtIn) =>
-        new(setting, law.LobeLiftIn, [.. durationsAtIn.Select(at => new CheckedDuration(at, law.DurationCrankDeg(at)))]);
+    /// <summary>The wheel-centre motion that a master stores.</summary>
+    public static RolledLaw WheelMotion(LiftLaw law, Follower follower, WheelSetting madeAt) =>
+        new(law, follower, madeAt.BaseCircleDiameterIn, Follower.Roller(madeAt.WheelRadiusIn));
+
+    private static MasterResult Result(LiftLaw law, WheelSetting setting, IReadOnlyList<double> durationsAtIn, bool isSound) =>
+        new(setting, law.LobeLiftIn, [.. durationsAtIn.Select(at => new CheckedDuration(at, law.DurationCrankDeg(at)))], isSound);
+
+    private static bool IsSound(LiftLaw law, Follower follower, WheelSetting madeAt, WheelSetting groundAt)
+    {
+        var made = LobeContour.Of(law, follower, madeAt.BaseCircleDiameterIn);
+        return !made.IsUndercut && made.WheelReaches(madeAt.WheelRadiusIn) && !LobeContour.Of(
+            WheelMotion(law, follower, madeAt), Follower.Roller(groundAt.WheelRadiusIn), groundAt.BaseCircleDiameterIn, SoundPoints).IsUndercut;
+    }
 }

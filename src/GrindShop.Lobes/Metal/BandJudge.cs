@@ -27,7 +27,7 @@ public sealed class BandJudge
         Require.Length(largestBaseCircleDiameterIn ?? 1, nameof(largestBaseCircleDiameterIn));
         (this.finish, this.limits) = (finish, limits.Checked());
         (this.baseCircleDiameterIn, this.largestBaseCircleDiameterIn) = (baseCircleDiameterIn, largestBaseCircleDiameterIn);
-        var undercut = baseCircleDiameterIn < finish.LeastBaseCircleDiameterIn;
+        var undercut = (baseCircleDiameterIn ?? largestBaseCircleDiameterIn) < finish.LeastBaseCircleDiameterIn;
         quick = finish.Ride.IsSmooth && !undercut && limits.CleanupIn <= MostCleanupIn;
     }
 
@@ -58,7 +58,7 @@ public sealed class BandJudge
     /// <summary>Whether a path tells all: the follower reaches everywhere, and no removal is deep enough for normals to cross.</summary>
     private BandAnswer? FromMilled(RidePath path, double turnRad)
     {
-        if (!path.ReachesAll || path.DeepestIn <= limits.CleanupIn)
+        if (!path.ReachesAll || !path.IsSmooth || path.DeepestIn <= limits.CleanupIn)
             return null;
         var gap = new RideGap(path, finish.Ride, turnRad);
         var tightest = gap.MaxBase(limits.CleanupIn);

@@ -46,11 +46,19 @@ public static class MetalBand
         limits.MostRemovalIn is not { } most || removal.MaxIn <= most + ToleranceIn,
         removal.Undercut);
 
-    /// <summary>The lobe grows with its base circle, so the least removal falls with it and a bracket holds the largest that works.</summary>
+    /// <summary>
+    /// The lobe grows with its base circle by at most as much along its normals, so the least removal falls with it, by at most as much;
+    /// that gives one end of the bracket from any start, and twice as far is the other end on any usable flank.
+    /// </summary>
     private static double MaxBaseRadius(BlankOutline blank, FinishLobe finish, double turn, double cleanup)
     {
         double Spare(double radius) => Removal.Between(blank, finish, radius, turn).MinIn - cleanup;
         var least = finish.LeastBaseRadiusIn;
+        var start = Math.Max(blank.Body.LeastRadiusIn - cleanup, least);
+        var spare = Spare(start);
+        double near = Math.Max(start + spare, least), far = Math.Max(start + 2.5 * spare, least);
+        if (Spare(near) * Spare(far) <= 0)
+            return Root.InBracket(Spare, near, far, 1e-8);
         var highest = Math.Max(blank.Body.GreatestRadiusIn, 2 * least);
         return Spare(least) < 0 ? 0 : Root.InBracket(Spare, least, highest, 1e-8);
     }

@@ -13,12 +13,14 @@ internal sealed class PolarBody
 
     private PolarBody(double[] radius)
     {
-        (this.radius, GreatestRadiusIn) = (radius, radius.Max());
+        (this.radius, LeastRadiusIn, GreatestRadiusIn) = (radius, radius.Min(), radius.Max());
         for (var i = 0; i <= Count; i++)
             (y[i], x[i]) = (radius[i % Count] * Math.Sin(i * Step), radius[i % Count] * Math.Cos(i * Step));
     }
 
     public ReadOnlySpan<double> Radii => radius;
+
+    public double LeastRadiusIn { get; }
 
     public double GreatestRadiusIn { get; }
 

@@ -1,23 +1,24 @@
 namespace GrindShop.Lobes;
 
 /// <summary>
-/// A finished lobe's lift on the half-degree grid of <see cref="RidePath"/>, twice round so that any turn reads it in one run.
+/// A finished lobe's lift on the grid of <see cref="RidePath"/>, twice round so that any turn reads it in one run.
 /// </summary>
 internal sealed class RideLift
 {
-    private const double AllowedErrorIn = 1e-6;
+    public const double AllowedErrorIn = 2e-6;
     private readonly double[] lift = new double[RidePath.Count], velocity = new double[RidePath.Count];
 
-    /// <param name="fine">The law on a grid twice as fine, from -pi on.</param>
+    /// <param name="fine">The law on a grid several times as fine, from -pi on.</param>
     public RideLift(LiftPoint[] fine)
     {
+        var times = fine.Length / RidePath.Count;
         for (var i = 0; i < RidePath.Count; i++)
-            (lift[i], velocity[i]) = (fine[2 * i].LiftIn, fine[2 * i].VelocityInPerRad);
+            (lift[i], velocity[i]) = (fine[times * i].LiftIn, fine[times * i].VelocityInPerRad);
         Twice = new float[2 * RidePath.Count + 2];
         for (var i = 0; i < Twice.Length; i++)
             Twice[i] = (float)lift[i % RidePath.Count];
-        for (var i = 0; i < RidePath.Count; i++)
-            IsSmooth &= Math.Abs(Between(i, 0.5) - fine[2 * i + 1].LiftIn) < AllowedErrorIn;
+        for (var i = 0; i < fine.Length; i++)
+            IsSmooth &= Math.Abs(Between(i / times, i % times / (double)times) - fine[i].LiftIn) < AllowedErrorIn;
     }
 
     public float[] Twice { get; }

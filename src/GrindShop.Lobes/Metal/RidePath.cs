@@ -1,15 +1,18 @@
 namespace GrindShop.Lobes;
 
 /// <summary>
-/// The path of a follower's centre (flat: its face) as it rides over a blank's surface, on a half-degree grid. Distances between a
+/// The path of a follower's centre (flat: its face) as it rides over a blank's surface, on a grid of .75 degrees. Distances between a
 /// finished lobe and the blank along the common normal are the same between their paths, and there everything is smooth:
 /// <c>distance = gap cos a - bend gap^2</c> to second order in the radial gap (docs/mathematics.md, the quick judge).
 /// </summary>
 internal sealed class RidePath
 {
-    public const int Count = 720;
+    public const int Count = 480;
     public const double StepRad = Math.Tau / Count;
     private const int Reach = 24;
+
+    /// <summary>For a cubic over two steps; over one it is a sixteenth of that.</summary>
+    private const double AllowedErrorIn = 16 * RideLift.AllowedErrorIn;
 
     /// <summary>4 sin^2(m step / 2): squared chord over m steps on the unit circle.</summary>
     private static readonly double[] Chord = [.. Enumerable.Range(0, 2 * Reach).Select(m => 4 * Math.Pow(Math.Sin(m * StepRad / 2), 2))];
@@ -19,9 +22,11 @@ internal sealed class RidePath
         (Follower, ReachesAll) = (follower, law.ReachesAll && isGrown);
         DeepestIn = surface.MinConvexRadiusIn;
         FarthestOutIn = (surface.MinConcaveRadiusIn ?? double.PositiveInfinity) - follower.RadiusIn;
-        var baseRadiusIn = surface.BaseCircleDiameterIn / 2;
+        var onBaseIn = surface.BaseCircleDiameterIn / 2 + follower.RadiusIn;
+        LiftPoint[] lift = [.. Enumerable.Range(0, Count).Select(i => law.At(-Math.PI + i * StepRad))];
         for (var i = 0; i < Count; i++)
-            Set(i, law.At(-Math.PI + i * StepRad), baseRadiusIn + follower.RadiusIn);
+            Set(i, lift[i], onBaseIn);
+        IsSmooth = Enumerable.Range(0, Count).All(i => HalfwayError(lift[Wrapped(i - 1)], lift[i], lift[Wrapped(i + 1)]) < AllowedErrorIn);
     }
 
     public Follower Follower { get; }
@@ -35,10 +40,16 @@ internal sealed class RidePath
     /// <summary>The follower touches the whole surface, so its path tells all about it.</summary>
     public bool ReachesAll { get; }
 
+    /// <summary>The grid resolves this path; one that changes faster must be judged point by point.</summary>
+    public bool IsSmooth { get; }
+
+    /// <summary>Distance of the path from the shaft axis, in.</summary>
     public float[] Radius { get; } = new float[Count];
 
+    /// <summary>Cosine of the angle between the path's normal and the radius.</summary>
     public float[] Cosine { get; } = new float[Count];
 
+    /// <summary>Second-order term, 1/in.</summary>
     public float[] Bend { get; } = new float[Count];
 
     public static int Wrapped(int i) => i < 0 ? i + Count : i >= Count ? i - Count : i;
@@ -64,6 +75,9 @@ internal sealed class RidePath
         var foot = Math.Clamp((int)Math.Round(-near * slope * Cosine[i] / (Radius[i] * StepRad)), -Reach, Reach);
         return Math.CopySign(Math.Sqrt(FootSquared(i, foot, radiusIn)), gap);
     }
+
+    private static double HalfwayError(LiftPoint before, LiftPoint here, LiftPoint after) => Math.Abs(
+        (before.LiftIn + after.LiftIn) / 2 + StepRad / 4 * (before.VelocityInPerRad - after.VelocityInPerRad) - here.LiftIn);
 
     private double FootSquared(int i, int foot, double radiusIn)
     {

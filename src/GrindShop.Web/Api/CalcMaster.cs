@@ -2,7 +2,7 @@ using GrindShop.Lobes;
 
 namespace GrindShop.Web.Api;
 
-internal sealed record MasterEntry(double BaseCircleDiameterIn, double WheelRadiusIn, IReadOnlyList<DurationAt> Durations, double LobeLiftIn);
+internal sealed record MasterEntry(double BaseCircleDiameterIn, double WheelRadiusIn, IReadOnlyList<DurationAt> Durations, double LobeLiftIn, bool IsSound);
 
 internal sealed record MasterResponse(IReadOnlyList<MasterEntry> Results);
 
@@ -24,5 +24,5 @@ internal static class CalcMaster
     private static WheelSetting Setting(WheelFields fields) => new(fields.BaseCircleDiameterIn!.Value, fields.WheelRadiusIn!.Value);
 
     private static MasterEntry Entry(MasterResult result) => new(
-        result.GroundAt.BaseCircleDiameterIn, result.GroundAt.WheelRadiusIn, [.. result.Durations.Select(d => new DurationAt(d.AtIn, d.CrankDeg))], result.LobeLiftIn);
+        result.GroundAt.BaseCircleDiameterIn, result.GroundAt.WheelRadiusIn, [.. result.Durations.Select(d => new DurationAt(d.AtIn, d.CrankDeg))], result.LobeLiftIn, result.IsSound);
 }

@@ -43,6 +43,20 @@ public class LobeContourTests
         }
     }
 
+    [Theory]
+    [InlineData(0.9)]
+    [InlineData(4)]
+    [InlineData(20)]
+    public void Extremes_do_not_depend_on_the_number_of_points(double d)
+    {
+        var law = new PolynomialLaw(0.335, 1.4, d);
+        LobeContour usual = LobeContour.Of(law, Everyday.Roller, 1.25), fine = LobeContour.Of(law, Everyday.Roller, 1.25, 50_000);
+
+        Assert.Equal(fine.MinConvexRadiusIn, usual.MinConvexRadiusIn, 1e-5);
+        Assert.Equal(fine.MinConcaveRadiusIn ?? 0, usual.MinConcaveRadiusIn ?? 0, (fine.MinConcaveRadiusIn ?? 0) * 1e-5);
+        Assert.Equal(fine.MaxPressureAngleDeg!.Value, usual.MaxPressureAngleDeg!.Value, 1e-6);
+    }
+
     [Fact]
     public void Undercut_shows_when_the_roller_is_larger_than_the_pitch_radius()
     {

@@ -35,6 +35,28 @@ public class MasterLobeTests
         Assert.Equal(222, result[0].Durations[0].CrankDeg, 1e-8);
         Assert.True(result[1].Durations[0].CrankDeg > 222.3);
         Assert.Equal(0.335, result[1].LobeLiftIn, 1e-9);
+        Assert.All(result, r => Assert.True(r.IsSound));
+    }
+
+    [Fact]
+    public void A_wheel_too_large_for_the_flank_and_an_undercut_nose_are_told()
+    {
+        var hollow = new PolynomialLaw(0.45, 1.0, 6);
+
+        Assert.False(MasterLobe.Results(hollow, Everyday.Roller, MadeAt, [new(1.2, 9)], [0.05])[0].IsSound);
+        Assert.False(MasterLobe.Results(Everyday.Law, Everyday.Roller, MadeAt, [new(0.2, 9)], [0.05])[0].IsSound);
+    }
+
+    // Source: a separate brute-force program without any envelope formula (body = what no pass of the wheel removes, lift = where the
+    // roller meets that body, 1,800 directions); its own error is about .001 crank degrees.
+    [Theory]
+    [InlineData(1.10, 9, 271.2085, 219.4652, 135.2683)]
+    [InlineData(1.25, 7, 272.2795, 222.9489, 139.0038)]
+    public void Durations_at_another_base_circle_and_wheel(double baseCircle, double wheel, double at006, double at050, double at200)
+    {
+        var result = MasterLobe.Results(Everyday.Law, Everyday.Roller, MadeAt, [new(baseCircle, wheel)], [0.006, 0.050, 0.200])[0];
+
+        Assert.Equal([at006, at050, at200], result.Durations.Select(d => Math.Round(d.CrankDeg, 4)), (a, b) => Math.Abs(a - b) < 0.002);
     }
 
     [Fact]

@@ -5,12 +5,12 @@ namespace GrindShop.Lobes.Tests;
 /// <summary>The quick judge against the plain point-by-point one.</summary>
 public class BandJudgeTests
 {
-    private const double AllowedIn = 0.00003;
+    private const double AllowedIn = 0.0002;
 
     private static readonly Gen<(double At050, double Lift, double Advertised, double Base, double Stock, Follower Follower)> Blanks =
         from at050 in Gen.Double[200, 260]
         from lift in Gen.Double[0.24, 0.42]
-        from extra in Gen.Double[0.1, 0.8]
+        from extra in Gen.Double[0.03, 0.8]
         from baseCircle in Gen.Double[1.0, 1.5]
         from stock in Gen.Double[0.010, 0.150]
         from flat in Gen.Bool

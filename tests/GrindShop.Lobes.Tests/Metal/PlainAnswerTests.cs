@@ -46,6 +46,24 @@ public class PlainAnswerTests
         Assert.False(answer.InsideOutsideEdge);
     }
 
+    // Where the least is told to be, the surface must be that near the blank's: distance of that one point to the outline.
+    [Fact]
+    public void The_place_of_the_least_removal_is_where_it_is_least()
+    {
+        var contour = LobeContour.Of(Everyday.Law, Everyday.Roller, 1.2);
+        BandAnswer plain = MetalBand.Judge(Everyday.Blank, Everyday.Finish, 0, new(0.005), 1.2), quick = new BandJudge(Everyday.Finish, new(0.005), 1.2).Judge(Everyday.Blank, 0);
+
+        foreach (var (at, removal) in new[]
+        {
+            (plain.MinRemovalAtCamDeg, plain.MinRemovalIn), (quick.MinRemovalAtCamDeg, plain.MinRemovalIn),
+            (plain.MaxRemovalAtCamDeg, plain.MaxRemovalIn), (quick.MaxRemovalAtCamDeg, plain.MaxRemovalIn),
+        })
+        {
+            var touched = contour.TouchedAt(Everyday.Rad(at));
+            Assert.Equal(removal, Everyday.Blank.Points.Min(p => Math.Sqrt(Math.Pow(p.XIn - touched.XIn, 2) + Math.Pow(p.YIn - touched.YIn, 2))), 0.0003);
+        }
+    }
+
     [Fact]
     public void The_cap_on_the_base_circle_is_kept()
     {

@@ -1,0 +1,48 @@
+using GrindShop.Papers;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Routing;
+using GrindShop.Web.Security;
+
+namespace GrindShop.Web.Api;
+
+/// <summary>The papers as PDF, printed from the present state of the job.</summary>
+internal static class PaperEndpoints
+{
+    private const string Pdf = "application/pdf";
+
+    public static void MapPapers(this WebApplication app)
+    {
+        var papers = app.MapGroup("/papers").ExcludeFromDescription();
+        papers.MapGet("/traveler/{code}.pdf", TravelerAsync).RequireAuthorization(Policies.Staff);
+        papers.MapGet("/spec-card/job/{code}.pdf", SpecCardOfJobAsync).RequireAuthorization(Policies.Staff);
+        papers.MapGet("/spec-card/{trackingCode}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
+    }
+
+    private static async Task<IResult> TravelerAsync(string code, HttpRequest http, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    {
+        if (await floor.FindAsync(code, cancel) is not { } job)
+            return Results.NotFound();
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        var address = $"{http.Scheme}://{http.Host}/floor/jobs/{job.Code}";
+        return Results.File(TravelerPaper.Print(new TravelerFacts(job, settings, address, clock.GetUtcNow())), Pdf);
+    }
+
+    private static async Task<IResult> SpecCardOfJobAsync(string code, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel) =>
+        await floor.FindAsync(code, cancel) is { } job ? await SpecCardAsync(job, catalog, clock, cancel) : Results.NotFound();
+
+    /// <summary>For the customer once the cam has shipped.</summary>
+    private static async Task<IResult> SpecCardOfCustomerAsync(string trackingCode, OrderDesk desk, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    {
+        if (await desk.TrackAsync(trackingCode, cancel) is not { } order)
+            return Results.NotFound();
+        var shipped = (await floor.JobsOfAsync(order.Number, cancel)).LastOrDefault(job => job.ShippedAt is not null);
+        return shipped is null ? Results.NotFound() : await SpecCardAsync(shipped, catalog, clock, cancel);
+    }
+
+    private static async Task<IResult> SpecCardAsync(Job job, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    {
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        return Results.File(SpecCardPaper.Print(new SpecCardFacts(job, settings, clock.GetUtcNow())), Pdf);
+    }
+}
