@@ -22,6 +22,21 @@ public sealed class FinishLobe
     /// <summary>Below this base circle the follower would undercut the lobe, in (never under .05).</summary>
     public double LeastBaseCircleDiameterIn => 2 * LeastBaseRadiusIn;
 
+    /// <summary>
+    /// Greatest pressure angle of the roller on a base circle, degrees, by <c>tan a = s' / R</c> at steps of a quarter cam degree: enough for advice;
+    /// <see cref="LobeContour.MaxPressureAngleDeg"/> is the refined figure. Null for a flat face.
+    /// </summary>
+    public double? PressureAngleDeg(double baseCircleDiameterIn)
+    {
+        if (Follower.Kind == FollowerKind.Flat)
+            return null;
+        var primeRadius = Require.Length(baseCircleDiameterIn, nameof(baseCircleDiameterIn)) / 2 + Follower.RadiusIn;
+        var steepest = 0.0;
+        foreach (var point in lift)
+            steepest = Math.Max(steepest, Math.Abs(point.VelocityInPerRad) / (primeRadius + point.LiftIn));
+        return Math.Atan(steepest) / AngleMath.RadPerDeg;
+    }
+
     internal double LeastBaseRadiusIn => leastBaseRadius.Value;
 
     internal RideLift Ride => ride.Value;
