@@ -22,7 +22,8 @@ internal sealed class DrawnCams(EngineFamily family)
 /// <summary>Tries grinds on one blank whose rules of the trade allow them: metal, case, least base circle and shape, without words.</summary>
 internal sealed class BlankTrial(StockedBlank stocked, DrawnCams cams, ShopRules rules, CancellationToken cancel)
 {
-    private const double WidestTurnCamDeg = 30, ToleranceCamDeg = .004;
+    private const int QuarterDegrees = 4, WidestTurnCamDeg = 30;
+    private const double ToleranceCamDeg = .004;
     private readonly BandLimits _limits = BlankJudge.Limits(stocked.Blank.Part, rules);
 
     public StockedBlank Stocked => stocked;
@@ -52,9 +53,11 @@ internal sealed class BlankTrial(StockedBlank stocked, DrawnCams cams, ShopRules
     {
         if (!Takes(cam, lobe, blank, 0))
             return null;
-        if (stocked.Blank.Part.Nominal is null || Takes(cam, lobe, blank, WidestTurnCamDeg))
+        if (stocked.Blank.Part.Nominal is null)
             return double.PositiveInfinity;
-        double fits = 0, fails = WidestTurnCamDeg;
+        if (LeastStep.Of(WidestTurnCamDeg * QuarterDegrees, step => !Takes(cam, lobe, blank, (double)step / QuarterDegrees)) is not { } first)
+            return WidestTurnCamDeg;
+        double fits = (first - 1.0) / QuarterDegrees, fails = (double)first / QuarterDegrees;
         while (fails - fits > ToleranceCamDeg)
         {
             var middle = (fits + fails) / 2;
