@@ -1,6 +1,9 @@
 using GrindShop.Testing;
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
 using Xunit;
 
 namespace GrindShop.Web.Tests;
@@ -13,6 +16,15 @@ public sealed class ShopApp : WebApplicationFactory<Program>, IAsyncLifetime
     public string ConnectionString => _database.ConnectionString;
 
     public async Task InitializeAsync() => _database = await ShopTemplates.Scenario.CopyAsync();
+
+    /// <summary>Listens on a free port of this machine, for browsers; answers with its address.</summary>
+    public Uri Listen()
+    {
+        UseKestrel(0);
+        StartServer();
+        var addresses = Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses;
+        return new Uri(addresses.First().Replace("[::]", "127.0.0.1", StringComparison.Ordinal));
+    }
 
     async Task IAsyncLifetime.DisposeAsync()
     {

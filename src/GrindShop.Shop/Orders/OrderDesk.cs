@@ -38,7 +38,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         if (completed.Problems.Concat(completed.Needed).FirstOrDefault() is { } problem)
             return new Refusal("badSpec", problem.Message);
         var answer = await catalog.JudgeAsync(completed.Grind!, cancel);
-        var reason = string.IsNullOrWhiteSpace(why) ? "Specification corrected." : why.Trim();
+        var reason = string.IsNullOrWhiteSpace(why) ? "Specification corrected." : $"Specification corrected: {why.Trim().TrimEnd('.')}.";
         return await ChangeAsync(number, version, order => order.Correct(spec, answer, by, clock.GetUtcNow(), reason), cancel);
     }
 

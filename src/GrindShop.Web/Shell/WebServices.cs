@@ -38,7 +38,14 @@ public static class WebServices
         app.MapPapers();
         app.MapSignInOut();
         app.MapHealth();
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode().Add(OpenCircuit);
         app.MapFallback(() => Results.NotFound()).AllowAnonymous();
+    }
+
+    /// <summary>Public pages are live too, so anybody may open a circuit; every page names its own policy.</summary>
+    private static void OpenCircuit(EndpointBuilder endpoint)
+    {
+        if (endpoint is RouteEndpointBuilder { RoutePattern.RawText: { } path } && path.TrimStart('/').StartsWith("_blazor", StringComparison.Ordinal))
+            endpoint.Metadata.Add(new Microsoft.AspNetCore.Authorization.AllowAnonymousAttribute());
     }
 }

@@ -1,0 +1,54 @@
+using GrindShop.Shop.Orders;
+using GrindShop.Web.Shell;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace GrindShop.Web.Desk;
+
+/// <summary>Every order that waits for somebody, or the closed ones; follows changes as they happen.</summary>
+public sealed partial class Inbox : LivePage
+{
+    /// <summary>Rows drawn at once; more than anybody reads.</summary>
+    private const int Most = 200;
+
+    private const string Closed = "Closed";
+
+    private static readonly OrderState[] OpenStates = [OrderState.New, OrderState.Quoted, OrderState.Accepted, OrderState.InWork];
+
+    private IReadOnlyList<InboxRow> _open = [];
+    private IReadOnlyList<InboxRow> _closed = [];
+    private string _find = "";
+    private bool _read;
+
+    [Inject]
+    private OrderDesk OrderDesk { get; set; } = default!;
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = default!;
+
+    [SupplyParameterFromQuery]
+    private string? Show { get; set; }
+
+    private bool ShowsClosed => Show == Closed;
+
+    protected override async Task ReadAsync()
+    {
+        _open = await OrderDesk.InboxAsync(closed: false);
+        _closed = ShowsClosed ? await OrderDesk.InboxAsync(closed: true) : [];
+        _read = true;
+    }
+
+    protected override Task OnParametersSetAsync() => _read && ShowsClosed ? ReadAsync() : Task.CompletedTask;
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+            await (await Js.InvokeAsync<IJSObjectReference>("import", "./Desk/Inbox.razor.js")).DisposeAsync();
+    }
+
+    private IEnumerable<InboxRow> Found() => (ShowsClosed ? _closed : _open)
+        .Where(row => Show is null || ShowsClosed || row.State.ToString() == Show)
+        .Where(row => InboxFind.Matches(row, _find));
+
+    private static string? Current(bool isCurrent) => isCurrent ? "true" : null;
+}

@@ -1,0 +1,23 @@
+// The inbox by keyboard: "/" goes to the find box, arrows walk the orders, Enter in the find box opens the first one found.
+const links = () => [...document.querySelectorAll("#inbox a.order")];
+
+function step(from, by) {
+    const all = links(), at = all.indexOf(from) + by;
+    if (at < 0) document.getElementById("find").focus();
+    else all[Math.min(at, all.length - 1)]?.focus();
+}
+
+function key(event) {
+    const find = document.getElementById("find"), at = document.activeElement;
+    if (!find || event.ctrlKey || event.altKey || event.metaKey) return;
+    const typing = at.matches("input, textarea, select"), here = at === find || at.matches("#inbox a.order");
+    if (event.key === "/" && !typing) find.focus();
+    else if (event.key === "ArrowDown" && (here || !typing)) step(at, 1);
+    else if (event.key === "ArrowUp" && here && at !== find) step(at, -1);
+    else if (event.key === "Enter" && at === find) links()[0]?.click();
+    else return;
+    event.preventDefault();
+}
+
+// One listener for the document, however often the page is opened.
+document.addEventListener("keydown", key);

@@ -1,0 +1,63 @@
+using GrindShop.Shop;
+using GrindShop.Shop.Routing;
+using GrindShop.Web.Shell;
+using Microsoft.AspNetCore.Components;
+
+namespace GrindShop.Web.Floor;
+
+/// <summary>One job at one station: the next step as one button. A double tap, a repeated or a late press does no harm.</summary>
+public sealed partial class JobPage : LivePage
+{
+    private Job? _job;
+    private string? _read;
+    private Refusal? _refusal;
+    private string? _done;
+    private string _note = "";
+
+    [Parameter]
+    public string Code { get; set; } = "";
+
+    /// <summary>The key of the command that the button shown would send: the same until that command has succeeded.</summary>
+    [PersistentState]
+    public string? CommandKey { get; set; }
+
+    [Inject]
+    private JobFloor JobFloor { get; set; } = default!;
+
+    private string Wanted => ScannedCode.Read(Code);
+
+    /// <summary>The job of the page's address, once it has been read.</summary>
+    private Job? Shown => _read == Wanted ? _job : null;
+
+    private bool IsLate => _job is { ShippedAt: null } job && job.DueOn < Today;
+
+    protected override bool Concerns(string orderNumber) => _job?.Order.Number == orderNumber;
+
+    protected override async Task OnParametersSetAsync()
+    {
+        if (_read is null || _read == Wanted)
+            return;
+        (_refusal, _done, _note, CommandKey) = (null, null, "", null);
+        await ReadAsync();
+    }
+
+    protected override async Task ReadAsync()
+    {
+        var wanted = Wanted;
+        CommandKey ??= NewKey();
+        _job = await JobFloor.FindAsync(wanted);
+        _read = wanted;
+    }
+
+    private async Task CompleteAsync(Stage stage)
+    {
+        var outcome = await JobFloor.CompleteAsync(Wanted, stage, await SignsAsAsync(), CommandKey!, _note);
+        _refusal = outcome.Refusal;
+        _done = outcome.Succeeded ? $"Done: {stage.Words()}, by {outcome.Value.DoneBy}" : null;
+        if (outcome.Succeeded)
+            (_note, CommandKey) = ("", NewKey());
+        await ReadAsync();
+    }
+
+    private static string NewKey() => Guid.NewGuid().ToString("N");
+}

@@ -1,0 +1,26 @@
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Specs;
+using GrindShop.Web.Drawings;
+
+namespace GrindShop.Web.Public;
+
+/// <summary>The shop's answer to a complete specification, with the drawing of one of its blanks.</summary>
+public sealed record JudgedSpec(FeasibilityAnswer Answer, FinishedCam Cam, CatalogContent Content, BlankFit? Shown, CamSection? Drawing)
+{
+    /// <summary>Asks the catalog, away from the thread that serves the keyboard.</summary>
+    public static Task<JudgedSpec> OfAsync(Catalog catalog, GrindSpec grind, CancellationToken cancel) => Task.Run(
+        async () =>
+        {
+            var content = await catalog.ContentAsync(cancel);
+            var answer = await catalog.JudgeAsync(grind, cancel);
+            return new JudgedSpec(answer, new FinishedCam(grind, content.Family(grind.EngineFamily)!), content, null, null).Showing(answer.Blanks.FirstOrDefault());
+        },
+        cancel);
+
+    /// <summary>The same answer, drawn in another of its blanks.</summary>
+    public JudgedSpec Showing(BlankFit? fit) => this with
+    {
+        Shown = fit,
+        Drawing = fit is not null && Content.Blank(fit.PartNumber) is { } blank ? CamSection.Of(Cam, blank, fit) : null,
+    };
+}

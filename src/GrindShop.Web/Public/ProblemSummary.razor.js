@@ -1,0 +1,3 @@
+export function focusField(id) {
+    document.getElementById(id)?.focus();
+}

@@ -1,0 +1,45 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Engines;
+using GrindShop.Shop.Specs;
+using Microsoft.AspNetCore.Components;
+
+namespace GrindShop.Web.Public;
+
+public sealed partial class SpecFields
+{
+    private static readonly IReadOnlyList<(string, string)> Lifters = [.. Enum.GetValues<LifterType>().Select(lifter => (lifter.ToString(), Capital(lifter.Words())))];
+    private static readonly IReadOnlyList<(string, string)> Gears = [.. Enum.GetValues<DistributorGear>().Select(gear => (gear.ToString(), Capital(gear.Words())))];
+    private static readonly IReadOnlyList<(string, string)> Sides = [.. Enum.GetValues<CamSide>().Select(side => (side.ToString(), side.ToString()))];
+
+    private FieldSource _source = default!;
+
+    /// <summary>The texts being typed; the component writes into it.</summary>
+    [Parameter, EditorRequired]
+    public SpecDraft Draft { get; set; } = default!;
+
+    /// <summary>What the shop makes of the draft so far.</summary>
+    [Parameter, EditorRequired]
+    public SpecReading Reading { get; set; } = SpecReading.Nothing;
+
+    [Parameter, EditorRequired]
+    public IReadOnlyList<EngineFamily> Families { get; set; } = [];
+
+    /// <summary>Problems to show beside those of the reading, such as fields that are needed before it can be sent.</summary>
+    [Parameter]
+    public IReadOnlyList<FieldProblem> MoreProblems { get; set; } = [];
+
+    /// <summary>Every keystroke and choice.</summary>
+    [Parameter]
+    public EventCallback Changed { get; set; }
+
+    private string FiringOrderHint => Reading.Family is { OtherFiringOrders: { Length: > 0 } others }
+        ? $"Leave it blank for the usual one. Also ground: {string.Join(", ", others)}."
+        : "Leave it blank for the usual one.";
+
+    protected override void OnParametersSet() => _source = new FieldSource(Draft, [.. Reading.Completed.Problems, .. MoreProblems], Reading.Completed.Filled, Changed);
+
+    private IEnumerable<NumberField> Asked(IEnumerable<NumberField> fields) =>
+        fields.Where(field => !field.IsLash || Reading.Spec.Lifter is { } lifter && lifter.IsSolid());
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+}

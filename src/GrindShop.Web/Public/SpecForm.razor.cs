@@ -1,0 +1,157 @@
+using GrindShop.Shop;
+using GrindShop.Shop.Engines;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Specs;
+using Microsoft.AspNetCore.Components;
+
+namespace GrindShop.Web.Public;
+
+public sealed partial class SpecForm
+{
+    /// <summary>A pause in typing after which the shop answers.</summary>
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(250);
+
+    private SpecDraft _draft = new();
+    private SpecReading _reading = SpecReading.Nothing;
+    private IReadOnlyList<EngineFamily> _families = [];
+    private IReadOnlyList<FieldProblem> _problemsToFix = [];
+    private FieldSource _contactSource = default!;
+    private CancellationTokenSource _typing = new();
+    private JudgedSpec? _judged;
+    private ProblemSummary? _summary;
+    private Refusal? _refusal;
+    private bool _sending, _showProblems;
+
+    /// <summary>Survives the step from the first static picture to the live page, and a lost connection.</summary>
+    [PersistentState]
+    public SpecFormState? Kept { get; set; }
+
+    [Inject]
+    private Catalog Catalog { get; set; } = default!;
+
+    [Inject]
+    private SpecIntake Intake { get; set; } = default!;
+
+    [Inject]
+    private NavigationManager Navigation { get; set; } = default!;
+
+    [Inject]
+    private TimeProvider Clock { get; set; } = default!;
+
+    private string Summary => _judged is not null ? _judged.Answer.Verdict.Words()
+        : _reading.Completed.Problems.Count > 0 ? "Something in the specification does not go together yet"
+        : "The answer comes when engine, lifter, intake lift and duration are given";
+
+    public async ValueTask DisposeAsync()
+    {
+        await _typing.CancelAsync();
+        _typing.Dispose();
+    }
+
+    protected override async Task OnInitializedAsync()
+    {
+        Kept ??= new SpecFormState();
+        _draft = new SpecDraft(Kept.Texts);
+        _contactSource = new FieldSource(_draft, [], [], EventCallback.Factory.Create(this, TypedAsync));
+        _families = (await Catalog.ContentAsync()).Families;
+        await ReadAsync();
+        await JudgeAsync(_typing.Token);
+    }
+
+    private async Task TypedAsync()
+    {
+        var cancel = await NextTurnAsync();
+        await Task.Delay(Pause, Clock, cancel);
+        await ReadAsync();
+        StateHasChanged();
+        await JudgeAsync(cancel);
+    }
+
+    private async Task<CancellationToken> NextTurnAsync()
+    {
+        var before = _typing;
+        _typing = new CancellationTokenSource();
+        await before.CancelAsync();
+        before.Dispose();
+        return _typing.Token;
+    }
+
+    private async Task ReadAsync()
+    {
+        _reading = SpecReading.Of(_draft, await Catalog.ContentAsync());
+        ShowProblems(_showProblems ? EnquiryCheck.Problems(Enquiry(), _reading.Completed) : []);
+    }
+
+    /// <summary>The answer to what stands there now; the old one stays in view until the new one is known.</summary>
+    private async Task JudgeAsync(CancellationToken cancel)
+    {
+        if (_reading.Grind is not { } grind)
+            _judged = null;
+        else if (_judged?.Answer.Grind != grind)
+            await TakeAsync(JudgedSpec.OfAsync(Catalog, grind, cancel), cancel);
+    }
+
+    private async Task ShowAsync(BlankFit fit)
+    {
+        if (_judged is { } judged)
+            await TakeAsync(Task.Run(() => judged.Showing(fit)), _typing.Token);
+    }
+
+    private async Task TakeAsync(Task<JudgedSpec> answer, CancellationToken cancel)
+    {
+        var judged = await answer;
+        cancel.ThrowIfCancellationRequested();
+        _judged = judged;
+    }
+
+    private async Task SendAsync()
+    {
+        if (_sending)
+            return;
+        (_sending, _showProblems, _refusal) = (true, true, null);
+        await NextTurnAsync();
+        await ReadAsync();
+        if (_problemsToFix.Count == 0)
+            Take(await Intake.SubmitAsync(Enquiry(), "customer"));
+        _sending = false;
+        await PointToProblemsAsync();
+    }
+
+    private void Take(SubmitResult result)
+    {
+        ShowProblems(result.Problems);
+        _refusal = result.Refusal;
+        if (result.Order is { } order)
+            Navigation.NavigateTo($"/track/{order.TrackingCode}?new=1");
+    }
+
+    private async Task PointToProblemsAsync()
+    {
+        StateHasChanged();
+        await Task.Yield();
+        if (_summary is not null)
+            await _summary.FocusAsync();
+    }
+
+    private Task SendAsNewAsync()
+    {
+        Kept!.SubmitKey = new SpecFormState().SubmitKey;
+        return SendAsync();
+    }
+
+    private void ShowProblems(IReadOnlyList<FieldProblem> problems)
+    {
+        _problemsToFix = problems;
+        _contactSource = _contactSource with { Problems = problems };
+    }
+
+    private Enquiry Enquiry() => new()
+    {
+        SubmitKey = Kept!.SubmitKey,
+        Channel = OrderChannel.Web,
+        Spec = _reading.Spec,
+        Contact = new Contact { Name = _draft.Text("contact.name"), Email = _draft.Text("contact.email"), Phone = _draft.Text("contact.phone") },
+        CustomerReference = _draft.Text("customerReference"),
+    };
+}

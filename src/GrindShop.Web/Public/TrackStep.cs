@@ -1,0 +1,31 @@
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Routing;
+
+namespace GrindShop.Web.Public;
+
+/// <summary>One step on the way of an order, as its customer sees it: no names, no notes, only what and when.</summary>
+public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
+{
+    /// <summary>All steps of an order: the desk's first, then the route of its job.</summary>
+    public static IReadOnlyList<TrackStep> Of(Order order, Job? job)
+    {
+        List<(string Words, DateTimeOffset? DoneAt)> steps =
+        [
+            ("Specification received", order.ReceivedAt),
+            ("Priced", Done(order, OrderEventKind.Quoted, from: OrderState.Quoted)),
+            ("Accepted", Done(order, OrderEventKind.Accepted, from: OrderState.Accepted)),
+            ("Blank set aside", Done(order, OrderEventKind.PutToWork, from: OrderState.InWork)),
+            .. Route(job),
+        ];
+        var now = order.State == OrderState.Declined ? -1 : steps.FindIndex(step => step.DoneAt is null);
+        return [.. steps.Select((step, index) => new TrackStep(step.Words, step.DoneAt, index == now))];
+    }
+
+    /// <summary>A price that fell away with a corrected specification is not done any more.</summary>
+    private static DateTimeOffset? Done(Order order, OrderEventKind kind, OrderState from) =>
+        order.State >= from && order.State != OrderState.Declined ? order.History.LastOrDefault(line => line.Kind == kind)?.At : null;
+
+    private static IEnumerable<(string, DateTimeOffset?)> Route(Job? job) => job is not null
+        ? job.Steps.OrderBy(step => step.Ordinal).Select(step => (TrackWords.Of(step.Stage), step.DoneAt))
+        : [("Ground, finished and inspected", null), ("Shipped", null)];
+}

@@ -1,0 +1,31 @@
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Routing;
+
+namespace GrindShop.Web.Public;
+
+/// <summary>States and stages in a customer's words.</summary>
+public static class TrackWords
+{
+    public static string Of(Stage stage) => stage switch
+    {
+        Stage.Grind => "Lobes ground",
+        Stage.RoughGrind => "Rough ground",
+        Stage.HeatTreatOut => "Sent to be hardened",
+        Stage.HeatTreatBack => "Back from hardening",
+        Stage.Straighten => "Straightened",
+        Stage.FinishGrind => "Finish ground",
+        Stage.Finish => "Deburred, finished and marked",
+        Stage.Inspect => "Measured and inspected",
+        _ => "Packed and shipped",
+    };
+
+    public static string Of(OrderState state) => state switch
+    {
+        OrderState.New => "The shop has your specification and is looking at it. A price comes next.",
+        OrderState.Quoted => "The shop has named a price and waits for your word.",
+        OrderState.Accepted => "Accepted. A blank is set aside next, then the cam goes to the grinder.",
+        OrderState.InWork => "Your cam is in the shop, on its way through the steps below.",
+        OrderState.Shipped => "Your cam has left the shop.",
+        _ => "The shop cannot make this cam as it was described.",
+    };
+}

@@ -1,0 +1,93 @@
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Records;
+using GrindShop.Web.Security;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Authorization;
+
+namespace GrindShop.Web.Shell;
+
+/// <summary>A page for the people of the shop: shows the shop's time and follows what others change, on this web node or another.</summary>
+public abstract class LivePage : ComponentBase, IDisposable
+{
+    private bool _reading;
+    private bool _heardMore;
+
+    [Inject]
+    protected Catalog Catalog { get; set; } = default!;
+
+    [Inject]
+    protected TimeProvider Clock { get; set; } = default!;
+
+    [Inject]
+    private ChangeListener Changes { get; set; } = default!;
+
+    [CascadingParameter]
+    private Task<AuthenticationState> Authentication { get; set; } = default!;
+
+    /// <summary>Set before the page reads for the first time.</summary>
+    protected ShopSettings Shop { get; private set; } = default!;
+
+    protected DateTimeOffset Now => Clock.GetUtcNow();
+
+    protected DateOnly Today => Shop.Today(Now);
+
+    public void Dispose()
+    {
+        Changes.Changed -= Hear;
+        GC.SuppressFinalize(this);
+    }
+
+    protected override async Task OnInitializedAsync()
+    {
+        Shop = (await Catalog.ContentAsync()).Rules.Settings;
+        await ReadAgainAsync();
+    }
+
+    protected override void OnAfterRender(bool firstRender)
+    {
+        if (firstRender)
+            Changes.Changed += Hear;
+    }
+
+    protected async Task<string> SignsAsAsync() => (await Authentication).User.SignsAs();
+
+    /// <summary>Reads what the page shows.</summary>
+    protected abstract Task ReadAsync();
+
+    /// <summary>Does a change of this order concern the page?</summary>
+    protected virtual bool Concerns(string orderNumber) => true;
+
+    private async void Hear(string orderNumber)
+    {
+        try
+        {
+            await InvokeAsync(() => Concerns(orderNumber) ? ReadAgainAsync() : Task.CompletedTask);
+        }
+        catch (Exception error)
+        {
+            await DispatchExceptionAsync(error);
+        }
+    }
+
+    /// <summary>One reading at a time, and one more if something changed while it ran: the page never ends on an older answer.</summary>
+    private async Task ReadAgainAsync()
+    {
+        _heardMore = true;
+        if (_reading || Shop is null)
+            return;
+        _reading = true;
+        try
+        {
+            while (_heardMore)
+            {
+                _heardMore = false;
+                await ReadAsync();
+                StateHasChanged();
+            }
+        }
+        finally
+        {
+            _reading = false;
+        }
+    }
+}

@@ -1,0 +1,77 @@
+using System.Globalization;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Web.Shell;
+
+/// <summary>How ages, dates, figures and specifications are said on the pages of the shop.</summary>
+public static class Say
+{
+    private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
+
+    /// <summary>How long ago, in the largest unit that still tells something.</summary>
+    public static string Age(DateTimeOffset at, DateTimeOffset now) => (now - at) switch
+    {
+        { TotalMinutes: < 1 } => "just now",
+        { TotalHours: < 1 } age => $"{(int)age.TotalMinutes} min",
+        { TotalDays: < 1 } age => $"{(int)age.TotalHours} h",
+        { TotalDays: < 14 } age => Count((int)age.TotalDays, "day"),
+        { TotalDays: < 70 } age => Count((int)(age.TotalDays / 7), "week"),
+        var age => Count((int)(age.TotalDays / 30.4), "month"),
+    };
+
+    public static string Day(DateOnly day) => day.ToString("ddd MMM d, yyyy", Plain);
+
+    /// <summary>A moment by the clock on the shop's wall.</summary>
+    public static string Moment(DateTimeOffset at, ShopSettings shop) => shop.ShopTime(at).ToString("ddd MMM d, yyyy HH:mm", Plain);
+
+    /// <summary>A moment in a narrow column, without the year.</summary>
+    public static string Brief(DateTimeOffset at, ShopSettings shop) => shop.ShopTime(at).ToString("ddd MMM d, HH:mm", Plain);
+
+    public static string Due(DateOnly due, DateOnly today) => (due.DayNumber - today.DayNumber) switch
+    {
+        < 0 and var days => $"{Count(-days, "day")} late",
+        0 => "due today",
+        1 => "due tomorrow",
+        var days => $"due in {days} days",
+    };
+
+    public static string Count(int count, string thing) => $"{count} {thing}{(count == 1 ? "" : "s")}";
+
+    public static string In(double? value) => value is { } known ? known.ToString("0.000", Plain) + " in" : "not known";
+
+    public static string CamDeg(double value) => value.ToString("0.##", Plain) + " cam deg";
+
+    public static string CrankDeg(double value) => value.ToString("0.##", Plain) + " crank deg";
+
+    public static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
+
+    /// <summary>The whole cam in one line: durations at .050, lobe lifts, lobe separation; only what the customer gave.</summary>
+    public static string Short(CamSpec spec) => string.Join(", ", new[]
+    {
+        Pair(spec, lobe => lobe.DurationAt050CrankDeg, "0.#") is { } durations ? $"{durations} @.050" : null,
+        Pair(spec, lobe => lobe.LobeLiftIn, ".000") ?? (Pair(spec, lobe => lobe.ValveLiftIn, ".000") is { } valve ? $"{valve} at the valve" : null),
+        spec.LobeSeparationCamDeg is { } lsa ? "LSA " + lsa.ToString("0.#", Plain) : null,
+    }.OfType<string>());
+
+    /// <summary>The state in a narrow column.</summary>
+    public static string Short(this OrderState state) => state.Words().Split(',')[0];
+
+    public static string Words(this Verdict? verdict) => verdict switch
+    {
+        Verdict.FromStock => "from stock",
+        Verdict.SpecialOrder => "special order",
+        Verdict.NotGrindable => "cannot be ground",
+        _ => "incomplete",
+    };
+
+    private static string? Pair(CamSpec spec, Func<LobeWish, double?> read, string format) => (read(spec.Intake), read(spec.Exhaust)) switch
+    {
+        (null, null) => null,
+        ({ } one, null) => one.ToString(format, Plain),
+        (null, { } other) => "?/" + other.ToString(format, Plain),
+        ({ } one, { } other) => one.ToString(format, Plain) + "/" + other.ToString(format, Plain),
+    };
+}

@@ -1,0 +1,93 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace GrindShop.Browser.Tests;
+
+/// <summary>Axe finds nothing on any page, at three widths, light and dark. With GRINDSHOP_PICTURES each page is also kept as a picture in that folder.</summary>
+public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
+{
+    private static readonly (int Width, int Height)[] Sizes = [(390, 844), (1024, 768), (1440, 900)];
+
+    private static readonly string? Pictures = Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES");
+
+    public static TheoryData<string, string> Everything => new()
+    {
+        { "", "/" }, { "", "/spec" }, { "", "/track" }, { "", "/track/NOSUCHCODE2345" }, { "", "/sign-in" }, { "", "/not-found" }, { "", "/not-allowed" }, { "", "/error" },
+        { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" },
+        { "Floor", "/floor" }, { "Floor", "/floor/jobs/J1180" }, { "Floor", "/floor/jobs/J1001" }, { "Floor", "/floor/jobs/J9" },
+        { "Owner", "/office" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Everything))]
+    public async Task Axe_finds_nothing(string person, string address)
+    {
+        foreach (var dark in new[] { false, true })
+        {
+            var page = await browser.VisitAsync(Who(person), dark: dark);
+            await OpenAsync(page, address);
+            await CheckAsync(page, $"{address} {(dark ? "dark" : "light")}");
+        }
+    }
+
+    [Theory]
+    [InlineData("RV8-R", "HydraulicRoller", ".335", "222", "112", "fits")]
+    [InlineData("RV8-R", "HydraulicFlat", ".600", "260", "126", "does-not-fit")]
+    public async Task Axe_finds_nothing_on_the_answered_form_and_its_tracking_page(string family, string lifter, string lift, string at050, string lsa, string name)
+    {
+        foreach (var dark in new[] { false, true })
+        {
+            var page = await browser.VisitAsync(dark: dark);
+            await page.OpenAsync("/spec");
+            await page.SelectOptionAsync("#engine-family", family);
+            await page.SelectOptionAsync("#lifter", lifter);
+            await page.FillAsync("#intake-lobe-lift", lift);
+            await page.FillAsync("#intake-duration-050", at050);
+            await page.FillAsync("#lsa", lsa);
+            await page.WaitForSelectorAsync("#answer svg[role=img]");
+            await CheckAsync(page, $"/spec-{name} {(dark ? "dark" : "light")}");
+            await page.ClickAsync("#send");
+            await page.WaitForSelectorAsync("#contact-name-problem");
+            await CheckAsync(page, $"/spec-{name}-wrong {(dark ? "dark" : "light")}");
+            await page.FillAsync("#contact-name", "Axel Brandt");
+            await page.FillAsync("#contact-phone", "555-0142-77");
+            await page.ClickAsync("#send");
+            await page.WaitForURLAsync("**/track/*");
+            await CheckAsync(page, $"/track-{name} {(dark ? "dark" : "light")}");
+        }
+    }
+
+    private static async Task OpenAsync(IPage page, string address)
+    {
+        if (address is "/sign-in" or "/error")
+            await page.GotoAsync(address);
+        else
+            await page.OpenAsync(address);
+        await page.WaitForSelectorAsync("h1");
+    }
+
+    private static async Task CheckAsync(IPage page, string name)
+    {
+        foreach (var (width, height) in Sizes)
+        {
+            await page.SetViewportSizeAsync(width, height);
+            var result = await page.RunAxe();
+            Assert.True(result.Violations.Length == 0, $"{name} at {width}: {string.Join("; ", result.Violations.Select(Words))}");
+            var overflow = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            Assert.True(overflow <= 0, $"{name} at {width} is {overflow} px wider than the screen.");
+            if (Pictures is not null)
+                await page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, $"{name.Trim('/').Replace('/', '_').Replace(' ', '-')}-{width}.png"), FullPage = true });
+        }
+    }
+
+    private static string Words(AxeResultItem violation) => $"{violation.Id} ({violation.Nodes.Length}): {violation.Nodes[0].Html}";
+
+    private static Person? Who(string role) => role switch
+    {
+        "Desk" => Person.Desk,
+        "Floor" => Person.Floor,
+        "Owner" => Person.Owner,
+        _ => null,
+    };
+}

@@ -1,0 +1,79 @@
+using GrindShop.Web.Tests;
+using Microsoft.Playwright;
+
+namespace GrindShop.Browser.Tests;
+
+/// <summary>One Chromium and one running shop for a test class.</summary>
+public sealed class Browser : IAsyncLifetime
+{
+    private static readonly string[] Arguments =
+        ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+
+    private IPlaywright _playwright = null!;
+    private IBrowser _chromium = null!;
+
+    public ShopApp App { get; } = new();
+
+    public Uri Address { get; private set; } = null!;
+
+    public async Task InitializeAsync()
+    {
+        await App.InitializeAsync();
+        Address = App.Listen();
+        _playwright = await Playwright.CreateAsync();
+        _chromium = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM") ?? "/usr/bin/chromium", Args = Arguments });
+    }
+
+    public async Task DisposeAsync()
+    {
+        await _chromium.DisposeAsync();
+        _playwright.Dispose();
+        await ((IAsyncLifetime)App).DisposeAsync();
+    }
+
+    /// <summary>A fresh visitor; <paramref name="person"/> signs in first.</summary>
+    public async Task<IPage> VisitAsync(Person? person = null, int width = 1280, int height = 900, bool dark = false)
+    {
+        var context = await _chromium.NewContextAsync(new()
+        {
+            BaseURL = Address.ToString(),
+            ViewportSize = new() { Width = width, Height = height },
+            ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
+        });
+        context.SetDefaultTimeout(30_000);
+        var page = await context.NewPageAsync();
+        if (person is not null)
+            await SignInAsync(page, person);
+        return page;
+    }
+
+    private static async Task SignInAsync(IPage page, Person person)
+    {
+        await page.GotoAsync("/sign-in");
+        await page.FillAsync("#user", person.User);
+        await page.FillAsync("#password", person.Password);
+        await page.ClickAsync("main button[type=submit]");
+        await page.WaitForURLAsync(url => !url.Contains("/sign-in", StringComparison.Ordinal) && !url.EndsWith("/start", StringComparison.Ordinal));
+    }
+}
+
+/// <summary>A demo sign-in of seed/people.json.</summary>
+public sealed record Person(string User, string Password)
+{
+    public static readonly Person Owner = new("owner@grindshop.example", "Lathe-4-Owner!");
+    public static readonly Person Desk = new("desk@grindshop.example", "Front-4-Desk!");
+    public static readonly Person OtherDesk = new("desk2@grindshop.example", "Front-4-Desk!");
+    public static readonly Person Floor = new("floor@grindshop.example", "Wheel-4-Floor!");
+}
+
+internal static class Pages
+{
+    /// <summary>Opens an address and waits until the page is connected to the shop.</summary>
+    public static async Task OpenAsync(this IPage page, string address)
+    {
+        await page.GotoAsync(address);
+        await page.WaitForSelectorAsync("html[data-live]", new() { State = WaitForSelectorState.Attached });
+    }
+
+    public static async Task<string> TextAsync(this IPage page, string selector) => (await page.Locator(selector).InnerTextAsync()).Trim();
+}

@@ -1,0 +1,100 @@
+using Bunit;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Routing;
+using GrindShop.Web.Desk;
+using GrindShop.Web.Security;
+
+namespace GrindShop.Web.Tests.Desk;
+
+public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    [Fact]
+    public async Task The_second_of_two_sees_the_refusal_and_keeps_what_was_typed()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var page = Open(browser, StaffShop.New);
+        await page.Find("#correct").ClickAsync();
+        await page.Find("#lsa").InputAsync("113");
+        await CorrectElsewhereAsync(lsa: 109, use: "marine");
+
+        await page.Find("#save-spec").ClickAsync();
+        page.WaitForState(() => page.FindAll("#refusal").Count == 1, Patience);
+        Assert.Contains("Piers Oakham", page.Find("#refusal").TextContent);
+        Assert.Contains("109 cam deg", page.Find("#newer").TextContent);
+        Assert.Equal("113", page.Find("#lsa").GetAttribute("value"));
+
+        await page.Find("#load-newer").ClickAsync();
+        Assert.Equal("113", page.Find("#lsa").GetAttribute("value"));
+        Assert.Equal("marine", page.Find("#use").GetAttribute("value"));
+        await page.Find("#save-spec").ClickAsync();
+        page.WaitForState(() => page.FindAll("#save-spec").Count == 0, Patience);
+        var saved = await shop.Get<OrderDesk>().FindAsync(StaffShop.New);
+        Assert.Equal((113, "marine"), (saved!.Spec.LobeSeparationCamDeg, saved.Spec.Use));
+    }
+
+    [Fact]
+    public async Task From_a_quote_to_a_job_by_the_next_act_each_time()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var page = Open(browser, StaffShop.Quoted);
+        await page.Find("#accept").ClickAsync();
+        page.WaitForState(() => page.FindAll("#start").Count == 1, Patience);
+        await page.Find("#start").ClickAsync();
+        page.WaitForState(() => page.FindAll("#traveler").Count == 1, Patience);
+        Assert.Equal("/papers/traveler/J1003.pdf", page.Find("#traveler").GetAttribute("href"));
+        var job = await shop.Get<JobFloor>().FindAsync("J1003");
+        Assert.Equal(OrderState.InWork, job!.Order.State);
+        Assert.Equal("Imka Tolland", job.Order.History[^1].By);
+    }
+
+    [Fact]
+    public async Task A_price_is_shown_line_by_line_and_quoted_as_shown()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        await CorrectElsewhereAsync(lsa: 110, use: null);
+        var page = Open(browser, StaffShop.New);
+        page.WaitForState(() => page.FindAll("#quote").Count == 1, Patience);
+        await page.Find("#adder-RUSH").ChangeAsync(true);
+        var sum = page.Find(".price-lines .sum").TextContent;
+        await page.Find("#quote").ClickAsync();
+        page.WaitForState(() => page.FindAll("#accept").Count == 1, Patience);
+        var order = await shop.Get<OrderDesk>().FindAsync(StaffShop.New);
+        Assert.Equal(sum, PriceRules.Dollars(order!.Price));
+        Assert.Contains(order.PriceLines, line => line.Code == "RUSH");
+    }
+
+    [Fact]
+    public async Task Declining_without_a_reason_is_refused_in_words()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var page = Open(browser, StaffShop.New);
+        await page.Find("#decline").ClickAsync();
+        page.WaitForState(() => page.FindAll("#refusal").Count == 1, Patience);
+        Assert.Contains("Say why", page.Find("#refusal").TextContent);
+    }
+
+    [Fact]
+    public async Task An_unknown_number_is_said()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var page = browser.Render<OrderPage>(parameters => parameters.Add(order => order.Number, "C9"));
+        page.WaitForState(() => page.FindAll("#unknown").Count == 1, Patience);
+    }
+
+    private async Task CorrectElsewhereAsync(double lsa, string? use)
+    {
+        var desk = shop.Get<OrderDesk>();
+        var order = (await desk.FindAsync(StaffShop.New))!;
+        var spec = order.Spec with { LobeSeparationCamDeg = lsa, Use = use };
+        Assert.True((await desk.CorrectAsync(order.Number, order.Version, spec, "asked", "Piers Oakham")).Succeeded);
+    }
+
+    private static IRenderedComponent<OrderPage> Open(BunitContext browser, string number)
+    {
+        var page = browser.Render<OrderPage>(parameters => parameters.Add(order => order.Number, number));
+        page.WaitForState(() => page.FindAll("#next-title").Count == 1, Patience);
+        return page;
+    }
+}
