@@ -70,7 +70,7 @@ internal sealed class BlankTrial(StockedBlank stocked, DrawnCams cams, ShopRules
     {
         cancel.ThrowIfCancellationRequested();
         var least = Math.Max(stocked.Blank.Part.LeastBaseCircleIn, cam.Family.LeastBaseCircleIn);
-        if (cam.LargestBaseCircleIn < Math.Max(least, lobe.LeastBaseCircleDiameterIn) || LobeShape.OutgrowsFoot(lobe, cam.Grind))
+        if (cam.LargestBaseCircleIn < least || LobeShape.OutgrowsFoot(lobe, cam.Grind) || cam.LargestBaseCircleIn < lobe.LeastBaseCircleDiameterIn)
             return false;
         var answer = new BandJudge(lobe, _limits, null, cam.LargestBaseCircleIn).Judge(blank, turnCamDeg);
         return answer.Fits && answer.BaseCircleDiameterIn >= least;

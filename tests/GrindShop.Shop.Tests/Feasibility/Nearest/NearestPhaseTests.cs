@@ -11,7 +11,7 @@ public class NearestPhaseTests
 
     [Theory]
     [InlineData(.410, 260, 113)]
-    [InlineData(.410, 260, 100.7)]
+    [InlineData(.410, 260, 103.7)]
     [InlineData(.410, 254, 113)]
     [InlineData(.405, 258, 112.2)]
     public void No_nearer_timing_can_be_ground_from_a_carburized_blank(double lift, double at050, double separation)

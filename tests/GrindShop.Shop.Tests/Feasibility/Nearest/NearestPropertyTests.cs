@@ -9,7 +9,7 @@ namespace GrindShop.Shop.Tests.Nearest;
 /// <summary>What holds for every offer, on plausible wishes of every family with some of its blanks in stock.</summary>
 public class NearestPropertyTests
 {
-    private const int Wishes = 80;
+    private const int Wishes = 60;
 
     private static readonly Gen<NearCase?> Cases =
         from family in Gen.OneOf(SeedFiles.Scenario.Families.ToArray())
