@@ -48,21 +48,27 @@ public sealed class FinishLobe
     /// <summary>Surface points at a base radius: touching points, or the trimmed surface where the follower would undercut.</summary>
     internal (double X, double Y)[] Surface(double baseRadiusIn, out bool undercut)
     {
+        var points = Touched(baseRadiusIn, out undercut);
+        return undercut ? Trimmed(points, baseRadiusIn) : points;
+    }
+
+    private (double X, double Y)[] Touched(double baseRadiusIn, out bool undercut)
+    {
         var points = new (double, double)[Count];
         undercut = false;
         for (var i = 0; i < Count; i++)
             points[i] = Follower.Kind == FollowerKind.Flat ? FlatPoint(i, baseRadiusIn, ref undercut) : RollerPoint(i, baseRadiusIn, ref undercut);
-        return undercut ? Trimmed(points, baseRadiusIn) : points;
+        return points;
     }
 
     private double FindLeastBaseRadius()
     {
         const double floor = 0.025, ceiling = 50;
         double low = floor, high = ceiling;
-        Surface(floor, out var undercut);
+        Touched(floor, out var undercut);
         while (undercut && high - low > 1e-7)
         {
-            Surface((low + high) / 2, out var still);
+            Touched((low + high) / 2, out var still);
             (low, high) = still ? ((low + high) / 2, high) : (low, (low + high) / 2);
         }
         return undercut ? high : floor;

@@ -36,7 +36,7 @@ internal static class BlankJudge
         };
     }
 
-    private static BandLimits Limits(BlankPart part, ShopRules rules) =>
+    internal static BandLimits Limits(BlankPart part, ShopRules rules) =>
         new(rules.Settings.CleanupIn, part.CaseDepthIn, part.CaseDepthIn is null ? null : rules.LeastCaseIn(part.Hardening));
 
     private static bool Found(BandAnswer intake, BandAnswer exhaust) => intake.BaseCircleDiameterIn > 0 && exhaust.BaseCircleDiameterIn > 0;

@@ -8,11 +8,15 @@ namespace GrindShop.Shop.Feasibility;
 public sealed class FinishedCam
 {
     public FinishedCam(GrindSpec grind, EngineFamily family)
+        : this(grind, family, lobe => new FinishLobe(PolynomialLaw.Solve(lobe), grind.Follower()))
+    {
+    }
+
+    internal FinishedCam(GrindSpec grind, EngineFamily family, Func<LobeSpec, FinishLobe> drawn)
     {
         (Grind, Family) = (grind, family);
-        var follower = grind.Follower();
-        Intake = new FinishLobe(PolynomialLaw.Solve(grind.Intake), follower);
-        Exhaust = grind.Exhaust == grind.Intake ? Intake : new FinishLobe(PolynomialLaw.Solve(grind.Exhaust), follower);
+        Intake = drawn(grind.Intake);
+        Exhaust = grind.Exhaust == grind.Intake ? Intake : drawn(grind.Exhaust);
         LargestBaseCircleIn = Smaller(family.BoreLimitIn(Math.Max(grind.Intake.LobeLiftIn, grind.Exhaust.LobeLiftIn)), grind.MaxBaseCircleDiameterIn);
     }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using GrindShop.Lobes;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Feasibility;
 
@@ -13,10 +14,13 @@ internal static class LobeShape
     {
         if (baseCircleDiameterIn < lobe.LeastBaseCircleDiameterIn)
             yield return $"The {name} lobe cannot be ground at a base circle of {In(baseCircleDiameterIn)} in: the lifter would undercut it.";
-        var foot = lobe.Law.MaxVelocityInPerRad;
-        if (lobe.Follower.Kind == FollowerKind.Flat && foot > cam.Grind.FollowerDiameterIn / 2)
-            yield return $"The {name} lobe is too fast for this tappet: it needs a foot of {In(2 * foot)} in, and the foot is {In(cam.Grind.FollowerDiameterIn)} in.";
+        if (OutgrowsFoot(lobe, cam.Grind))
+            yield return $"The {name} lobe is too fast for this tappet: it needs a foot of {In(2 * lobe.Law.MaxVelocityInPerRad)} in, and the foot is {In(cam.Grind.FollowerDiameterIn)} in.";
     }
+
+    /// <summary>The lobe touches a flat foot farther out than the foot goes.</summary>
+    public static bool OutgrowsFoot(FinishLobe lobe, GrindSpec grind) =>
+        lobe.Follower.Kind == FollowerKind.Flat && lobe.Law.MaxVelocityInPerRad > grind.FollowerDiameterIn / 2;
 
     public static string? Advice(string name, FinishLobe lobe, double baseCircleDiameterIn) =>
         lobe.PressureAngleDeg(baseCircleDiameterIn) is { } angle && angle > UsualPressureAngleDeg
