@@ -64,8 +64,11 @@ public class NearestPropertyTests
         Assert.Equal(GrindDistance.Cost(near.Wish, offer.Grind, offer.Fit.InStock), offer.Cost, 9);
         Assert.Equal(near.Wish, offer.Grind with
         {
-            Intake = near.Wish.Intake, Exhaust = near.Wish.Exhaust, DistributorGear = near.Wish.DistributorGear,
-            LobeSeparationCamDeg = near.Wish.LobeSeparationCamDeg, IntakeCenterlineCrankDeg = near.Wish.IntakeCenterlineCrankDeg,
+            Intake = near.Wish.Intake,
+            Exhaust = near.Wish.Exhaust,
+            DistributorGear = near.Wish.DistributorGear,
+            LobeSeparationCamDeg = near.Wish.LobeSeparationCamDeg,
+            IntakeCenterlineCrankDeg = near.Wish.IntakeCenterlineCrankDeg,
         });
 
         var typed = NearCase.Completed(NearCase.Typed(offer.Grind));
