@@ -11,7 +11,7 @@ internal static class OrderRowCheck
     public static void Check(CsvRow row, ScenarioOrder order, EngineFamily? family)
     {
         var completed = SpecCompletion.Complete(order.Spec, family);
-        foreach (var problem in completed.Problems.Concat(completed.Needed))
+        foreach (var problem in completed.InTheWay)
             row.Wrong(problem.Field, problem.Message);
         Needs(row, order);
         Days(row, order);

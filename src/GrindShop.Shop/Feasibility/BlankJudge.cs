@@ -16,6 +16,7 @@ internal static class BlankJudge
         var exhaust = cam.ExhaustJudge(limits).Judge(stocked.Blank.Exhaust, turns.MetalExhaustCamDeg);
         var against = BlankObjections.Of(cam, part, intake, exhaust, rules).ToList();
         var fits = against.Count == 0;
+        var common = fits ? Common(cam, stocked.Blank, limits, turns, intake, exhaust) : null;
         var gear = rules.Gear(cam.Family, part.Gear, cam.Grind.DistributorGear);
         return new BlankFit
         {
@@ -24,6 +25,7 @@ internal static class BlankJudge
             Fits = fits,
             IntakeBaseCircleDiameterIn = Found(intake.BaseCircleDiameterIn),
             ExhaustBaseCircleDiameterIn = Found(exhaust.BaseCircleDiameterIn),
+            CommonBaseCircleDiameterIn = common,
             MinRemovalIn = Found(intake, exhaust) ? Math.Min(intake.MinRemovalIn, exhaust.MinRemovalIn) : null,
             MaxRemovalIn = Found(intake, exhaust) ? Math.Max(intake.MaxRemovalIn, exhaust.MaxRemovalIn) : null,
             LeastCaseLeftIn = Found(intake, exhaust) ? Smaller(intake.LeastCaseLeftIn, exhaust.LeastCaseLeftIn) : null,
@@ -32,8 +34,18 @@ internal static class BlankJudge
             NeedsHeatTreat = part.IsSoft,
             LeadTimeDays = stocked.Available > 0 ? 0 : part.LeadTimeDays,
             Gear = gear,
-            Reasons = fits ? BlankMerits.Of(cam, part, intake, exhaust, turns, rules).ToList() : against,
+            Reasons = fits ? BlankMerits.Of(cam, part, intake, exhaust, turns, common, rules).ToList() : against,
         };
+    }
+
+    /// <summary>The smaller of the two base circles, if the other lobe keeps its case and its shape on it.</summary>
+    private static double? Common(FinishedCam cam, PreparedBlank blank, BandLimits limits, Turns turns, BandAnswer intake, BandAnswer exhaust)
+    {
+        var common = Math.Min(intake.BaseCircleDiameterIn, exhaust.BaseCircleDiameterIn);
+        var other = intake.BaseCircleDiameterIn > common
+            ? new BandJudge(cam.Intake, limits, common).Judge(blank.Intake, turns.MetalIntakeCamDeg)
+            : new BandJudge(cam.Exhaust, limits, common).Judge(blank.Exhaust, turns.MetalExhaustCamDeg);
+        return other.Fits ? common : null;
     }
 
     internal static BandLimits Limits(BlankPart part, ShopRules rules) =>

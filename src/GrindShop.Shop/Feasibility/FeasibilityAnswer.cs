@@ -37,6 +37,9 @@ public sealed record BlankFit
 
     public double? ExhaustBaseCircleDiameterIn { get; init; }
 
+    /// <summary>One base circle on which both lobes can be ground from this blank; null where one of them would leave its case on it.</summary>
+    public double? CommonBaseCircleDiameterIn { get; init; }
+
     public double? MinRemovalIn { get; init; }
 
     public double? MaxRemovalIn { get; init; }

@@ -7,7 +7,7 @@ namespace GrindShop.Shop.Orders;
 public static class EnquiryCheck
 {
     public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, CompletedSpec completed) =>
-        [.. completed.Problems, .. completed.Needed, .. ContactProblems(enquiry)];
+        [.. completed.InTheWay, .. ContactProblems(enquiry)];
 
     /// <summary>The e-mail address in its one spelling, or null.</summary>
     public static string? Email(Contact contact) => Blank(contact.Email)?.ToLowerInvariant();

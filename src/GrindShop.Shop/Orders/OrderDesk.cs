@@ -35,7 +35,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     public async Task<Outcome<Order>> CorrectAsync(string number, uint version, CamSpec spec, string why, string by, CancellationToken cancel = default)
     {
         var completed = await catalog.CompleteAsync(spec, cancel);
-        if (completed.Problems.Concat(completed.Needed).FirstOrDefault() is { } problem)
+        if (completed.InTheWay.FirstOrDefault() is { } problem)
             return new Refusal("badSpec", problem.Message);
         var answer = await catalog.JudgeAsync(completed.Grind!, cancel);
         var reason = string.IsNullOrWhiteSpace(why) ? "Specification corrected." : $"Specification corrected: {why.Trim().TrimEnd('.')}.";

@@ -5,7 +5,14 @@ using GrindShop.Shop.Engines;
 namespace GrindShop.Shop.Specs;
 
 /// <summary>A specification made complete: the grind to judge, what the shop filled in, or what is still needed.</summary>
-public sealed record CompletedSpec(GrindSpec? Grind, IReadOnlyList<FilledField> Filled, IReadOnlyList<FieldProblem> Problems, IReadOnlyList<FieldProblem> Needed);
+public sealed record CompletedSpec(GrindSpec? Grind, IReadOnlyList<FilledField> Filled, IReadOnlyList<FieldProblem> Problems, IReadOnlyList<FieldProblem> Needed)
+{
+    /// <summary>What does not stand in the way of judging, but of ordering.</summary>
+    public IReadOnlyList<FieldProblem> NeededToOrder { get; init; } = [];
+
+    /// <summary>Everything that stands in the way of an order.</summary>
+    public IEnumerable<FieldProblem> InTheWay => [.. Problems, .. Needed, .. NeededToOrder];
+}
 
 /// <summary>Fills the blanks of a specification by the shop's usual values, each marked with its reason.</summary>
 public static class SpecCompletion
@@ -19,21 +26,25 @@ public static class SpecCompletion
     public static CompletedSpec Complete(CamSpec spec, EngineFamily? family)
     {
         var problems = SpecCheck.Problems(spec, family);
-        var needed = Needed(spec, family).ToList();
+        var needed = Needed(spec).ToList();
+        var toOrder = NeededToOrder(spec, family);
         if (problems.Count > 0 || needed.Count > 0 || family is null || spec.Lifter is not { } lifter)
-            return new CompletedSpec(null, [], problems, needed);
+            return new CompletedSpec(null, [], problems, needed) { NeededToOrder = toOrder };
         var filling = new Filling();
         var grind = Fill(spec, family, lifter, filling);
         var late = LateProblems(grind).ToList();
-        return new CompletedSpec(late.Count == 0 ? grind : null, filling.Fields, late, []);
+        return new CompletedSpec(late.Count == 0 ? grind : null, filling.Fields, late, []) { NeededToOrder = toOrder };
     }
 
-    private static IEnumerable<FieldProblem> Needed(CamSpec spec, EngineFamily? family)
+    /// <summary>Without it both hands can be judged, but neither can be ordered.</summary>
+    private static IReadOnlyList<FieldProblem> NeededToOrder(CamSpec spec, EngineFamily? family) => family is { HasSides: true } && spec.Side is null
+        ? [new FieldProblem("side", "This engine has a left and a right camshaft: choose which one.")]
+        : [];
+
+    private static IEnumerable<FieldProblem> Needed(CamSpec spec)
     {
         if (spec.EngineFamily is null)
             yield return new FieldProblem("engineFamily", "Choose the engine family.");
-        if (family is { HasSides: true } && spec.Side is null)
-            yield return new FieldProblem("side", "This engine has a left and a right camshaft: choose which one.");
         if (spec.Lifter is null)
             yield return new FieldProblem("lifter", "Choose the kind of lifter.");
         if (spec.Intake.LobeLiftIn is null && spec.Intake.ValveLiftIn is null)
@@ -50,7 +61,7 @@ public static class SpecCompletion
         var usualFollower = lifter.IsRoller() ? family.RollerDiameterIn : family.FootDiameterIn;
         var intake = Lobe(spec.Intake, "intake", lifter, ratio, fill);
         var exhaustIsBlank = spec.Exhaust == new LobeWish();
-        var exhaust = exhaustIsBlank ? intake : Lobe(Merge(spec.Exhaust, spec.Intake), "exhaust", lifter, ratio, fill);
+        var exhaust = exhaustIsBlank ? intake : Lobe(Merge(spec.Exhaust, spec.Intake, fill), "exhaust", lifter, ratio, fill);
         if (exhaustIsBlank)
             fill.Note("exhaust", "like the intake", "nothing was given for the exhaust lobe");
         return new GrindSpec
@@ -68,20 +79,24 @@ public static class SpecCompletion
             ExhaustLashIn = Lash(spec.Exhaust.LashIn ?? spec.Intake.LashIn, "exhaust", lifter, fill),
             DistributorGear = spec.DistributorGear,
             MaxBaseCircleDiameterIn = spec.MaxBaseCircleDiameterIn,
-            FiringOrder = spec.FiringOrder ?? family.FiringOrder,
+            FiringOrder = fill.Text(spec.FiringOrder, family.FiringOrder, "firingOrder", "the family's usual order"),
         };
     }
 
     private static double? FromAdvance(CamSpec spec) => spec.IntakeCenterlineCrankDeg + spec.AdvanceCrankDeg;
 
     /// <summary>An exhaust lobe that is only partly known takes the rest from the intake.</summary>
-    private static LobeWish Merge(LobeWish exhaust, LobeWish intake) => exhaust with
+    private static LobeWish Merge(LobeWish exhaust, LobeWish intake, Filling fill)
     {
-        LobeLiftIn = exhaust.LobeLiftIn ?? (exhaust.ValveLiftIn is null ? intake.LobeLiftIn : null),
-        ValveLiftIn = exhaust.ValveLiftIn ?? (exhaust.LobeLiftIn is null ? intake.ValveLiftIn : null),
-        DurationAt050CrankDeg = exhaust.DurationAt050CrankDeg ?? intake.DurationAt050CrankDeg,
-        AdvertisedAtIn = exhaust.AdvertisedAtIn ?? intake.AdvertisedAtIn,
-    };
+        var noLift = exhaust.LobeLiftIn is null && exhaust.ValveLiftIn is null;
+        return exhaust with
+        {
+            LobeLiftIn = noLift ? fill.Like(null, intake.LobeLiftIn, "exhaust.lobeLiftIn") : exhaust.LobeLiftIn,
+            ValveLiftIn = noLift ? fill.Like(null, intake.ValveLiftIn, "exhaust.valveLiftIn") : exhaust.ValveLiftIn,
+            DurationAt050CrankDeg = fill.Like(exhaust.DurationAt050CrankDeg, intake.DurationAt050CrankDeg, "exhaust.durationAt050CrankDeg"),
+            AdvertisedAtIn = fill.Like(exhaust.AdvertisedAtIn, intake.AdvertisedAtIn, "exhaust.advertisedAtIn"),
+        };
+    }
 
     private static LobeSpec Lobe(LobeWish wish, string path, LifterType lifter, double ratio, Filling fill)
     {
@@ -132,6 +147,21 @@ public static class SpecCompletion
         public double In(double? given, double usual, string field, string why) => Take(given, usual, field, usual.ToString(".000#", CultureInfo.InvariantCulture), why);
 
         public double Deg(double? given, double usual, string field, string why) => Take(given, usual, field, usual.ToString("0.#", CultureInfo.InvariantCulture), why);
+
+        public string Text(string? given, string usual, string field, string why)
+        {
+            if (given is null)
+                Note(field, usual, why);
+            return given ?? usual;
+        }
+
+        /// <summary>The exhaust's own figure, or the intake's where that is known.</summary>
+        public double? Like(double? own, double? intake, string field)
+        {
+            if (own is null && intake is { } taken)
+                Note(field, taken.ToString("0.###", CultureInfo.InvariantCulture), "like the intake");
+            return own ?? intake;
+        }
 
         public void Note(string field, string value, string why) => Fields.Add(new FilledField(field, value, why));
 

@@ -10,7 +10,11 @@ internal static class ShopApi
     public static void AddShopApi(this IServiceCollection services)
     {
         services.AddProblemDetails();
-        services.AddOpenApi("v1");
+        services.AddOpenApi("v1", api => api.AddDocumentTransformer((document, _, _) =>
+        {
+            document.Info = new() { Title = "GrindShop API", Version = "v1", Description = "Lengths in inches; cam degrees unless a name says crank." };
+            return Task.CompletedTask;
+        }));
         services.ConfigureHttpJsonOptions(json =>
         {
             ShopJson.Configure(json.SerializerOptions).DefaultIgnoreCondition = JsonIgnoreCondition.Never;
@@ -21,7 +25,7 @@ internal static class ShopApi
     public static void MapShopApi(this WebApplication app)
     {
         app.MapOpenApi().AllowAnonymous();
-        app.MapScalarApiReference("/api", reference => reference.WithTitle("GrindShop API").DisableDefaultFonts()).AllowAnonymous();
+        app.MapScalarApiReference("/api", reference => reference.WithTitle("GrindShop API").DisableDefaultFonts().DisableAgent().DisableMcp().DisableTelemetry().HideDeveloperTools().HideClientButton()).AllowAnonymous();
         var api = app.MapGroup("/api/v1").AllowAnonymous().DisableAntiforgery();
         MapCalculations(api.MapGroup("/calc").WithTags("Calculations"));
         MapCatalog(api.MapGroup("").WithTags("Catalog"));

@@ -61,7 +61,7 @@ public sealed partial class SpecCorrection
 
     private async Task SaveAsync()
     {
-        _problem = _reading.Completed.Problems.Concat(_reading.Completed.Needed).FirstOrDefault()?.Message;
+        _problem = _reading.Completed.InTheWay.FirstOrDefault()?.Message;
         if (_problem is not null)
             return;
         _busy = true;

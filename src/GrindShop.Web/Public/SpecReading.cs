@@ -21,7 +21,7 @@ public sealed record SpecReading(CamSpec Spec, EngineFamily? Family, CompletedSp
     /// <summary>A number that cannot be read is no blank: the shop must not fill it.</summary>
     private static CompletedSpec With(CompletedSpec completed, IReadOnlyList<FieldProblem> unreadable) => unreadable.Count == 0
         ? completed
-        : new CompletedSpec(null, [], [.. unreadable, .. completed.Problems], [.. Still(completed.Needed, unreadable)]);
+        : new CompletedSpec(null, [], [.. unreadable, .. completed.Problems], [.. Still(completed.Needed, unreadable)]) { NeededToOrder = completed.NeededToOrder };
 
     /// <summary>Without the answers to questions that are not asked for this engine and lifter: they are hidden, and must not stand in the way.</summary>
     private static CamSpec Asked(CamSpec spec, EngineFamily? family)

@@ -14,7 +14,7 @@ public class SpecCompletionTests
         Assert.Equal((family.UsualLobeSeparationCamDeg, family.UsualAdvanceCrankDeg), (grind.LobeSeparationCamDeg, grind.AdvanceCrankDeg));
         Assert.Equal((.006, 272), (grind.Intake.AdvertisedAtIn, grind.Intake.AdvertisedDurationCrankDeg));
         Assert.Equal(
-            ["exhaust", "followerDiameterIn", "intake.advertisedAtIn", "intake.advertisedDurationCrankDeg", "intakeCenterlineCrankDeg", "lobeSeparationCamDeg", "rockerRatio"],
+            ["exhaust", "firingOrder", "followerDiameterIn", "intake.advertisedAtIn", "intake.advertisedDurationCrankDeg", "intakeCenterlineCrankDeg", "lobeSeparationCamDeg", "rockerRatio"],
             completed.Filled.Select(field => field.Field).Order(StringComparer.Ordinal));
         Assert.All(completed.Filled, field => Assert.True(field.Value.Length > 0 && field.Why.Length > 0));
     }
@@ -90,8 +90,12 @@ public class SpecCompletionTests
     }
 
     [Fact]
-    public void Side_is_asked_for_where_the_engine_has_two_cams() =>
-        Assert.Equal("side", Assert.Single(Wishes.Completed(Wishes.Street with { EngineFamily = "OV8-D" }).Needed).Field);
+    public void Side_is_needed_to_order_where_the_engine_has_two_cams_but_not_to_judge()
+    {
+        var completed = Wishes.Completed(Wishes.Street with { EngineFamily = "OV8-D" });
+        Assert.Equal("side", Assert.Single(completed.NeededToOrder).Field);
+        Assert.NotNull(completed.Grind);
+    }
 
     [Fact]
     public void What_only_the_customer_knows_is_asked_for()

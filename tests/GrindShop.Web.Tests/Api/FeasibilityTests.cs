@@ -71,6 +71,26 @@ public sealed class FeasibilityTests(ShopApp app) : IClassFixture<ShopApp>
         Assert.Equal(stock.Number("maxBaseCircleDiameterIn"), best.Number("intakeBaseCircleDiameterIn"), 3e-4);
     }
 
+    [Fact]
+    public async Task Every_milled_blank_can_become_its_own_nominal_grind_asked_for_with_the_plain_fields()
+    {
+        foreach (var blank in JsonDocument.Parse(await _client.GetStringAsync("/api/v1/blanks")).RootElement.EnumerateArray())
+        {
+            if (blank.GetProperty("nominal") is not { ValueKind: JsonValueKind.Object } nominal)
+                continue;
+            var flat = nominal.GetProperty("followerKind").GetString() == "flat";
+            var request = FormattableString.Invariant($$$"""
+                {"engineFamily":"{{{blank.GetProperty("engineFamily").GetString()}}}","lifter":"{{{(flat ? "hydraulicFlat" : "hydraulicRoller")}}}",
+                 "follower":{{{(flat ? "{\"kind\":\"flat\"}" : FormattableString.Invariant($"{{\"kind\":\"roller\",\"radiusIn\":{nominal.Number("rollerRadiusIn")}}}"))}}},
+                 "intake":{"lobe":{{{nominal.GetProperty("intake").GetRawText()}}}},"exhaust":{"lobe":{{{nominal.GetProperty("exhaust").GetRawText()}}}},
+                 "lobeSeparationCamDeg":{{{nominal.Number("lobeSeparationCamDeg")}}},"intakeCenterlineCrankDeg":{{{nominal.Number("intakeCenterlineCrankDeg")}}},"firingOrder":"{{{blank.GetProperty("firingOrder").GetString()}}}"}
+                """);
+            var answer = await _client.PostOkAsync("feasibility", request);
+            var fit = answer.GetProperty("blanks").EnumerateArray().Single(one => one.GetProperty("partNumber").GetString() == blank.GetProperty("partNumber").GetString());
+            Assert.True(fit.Number("minRemovalIn") > .003 && fit.Number("maxRemovalIn") < nominal.Number("stockIn") + .05, fit.GetRawText());
+        }
+    }
+
     // Common practice, no source: a milled blank cannot become a cam some 25 degrees longer at .050, nor one whose lobes stand far apart from its own.
     [Fact]
     public async Task What_no_blank_has_metal_for_is_not_grindable_and_says_why()
