@@ -8,7 +8,7 @@ namespace GrindShop.Web.Desk;
 public sealed partial class PriceForm
 {
     private readonly SortedSet<string> _chosen = [];
-    private IReadOnlyList<PriceAdder> _manual = [];
+    private IReadOnlyList<PriceAdder>? _manual;
     private Outcome<IReadOnlyList<PriceLine>>? _lines;
     private (string Part, uint Version)? _pricedFor;
     private bool _busy;
@@ -28,13 +28,23 @@ public sealed partial class PriceForm
     [Inject]
     private OrderDesk OrderDesk { get; set; } = default!;
 
-    protected override async Task OnInitializedAsync()
+    /// <summary>The adders first: a price without those that were chosen before must not be shown, however often the page is drawn meanwhile.</summary>
+    protected override async Task OnParametersSetAsync()
     {
-        _manual = [.. (await OrderDesk.PriceRulesAsync()).ManualAdders];
-        _chosen.UnionWith(_manual.Select(adder => adder.Code).Intersect(Work.Order!.PriceLines.Select(line => line.Code)));
+        if (_pricedFor == (Part, Work.Order!.Version))
+            return;
+        _pricedFor = (Part, Work.Order.Version);
+        if (_manual is null)
+            await ReadAddersAsync();
+        await PriceAsync();
     }
 
-    protected override Task OnParametersSetAsync() => _pricedFor == (Part, Work.Order!.Version) ? Task.CompletedTask : PriceAsync();
+    private async Task ReadAddersAsync()
+    {
+        IReadOnlyList<PriceAdder> manual = [.. (await OrderDesk.PriceRulesAsync()).ManualAdders];
+        _chosen.UnionWith(manual.Select(adder => adder.Code).Intersect(Work.Order!.PriceLines.Select(line => line.Code)));
+        _manual = manual;
+    }
 
     private Task ChooseAsync(string code, bool chosen)
     {
@@ -44,8 +54,7 @@ public sealed partial class PriceForm
 
     private async Task PriceAsync()
     {
-        _pricedFor = (Part, Work.Order!.Version);
-        _lines = await OrderDesk.PriceAsync(Work.Order, Part, _chosen);
+        _lines = await OrderDesk.PriceAsync(Work.Order!, Part, _chosen);
     }
 
     private async Task QuoteAsync()
