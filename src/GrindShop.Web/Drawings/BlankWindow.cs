@@ -1,0 +1,26 @@
+using GrindShop.Lobes;
+using GrindShop.Shop.Feasibility;
+
+namespace GrindShop.Web.Drawings;
+
+/// <summary>The lobe separations and intake centrelines that a milled blank has metal for, on given base circles.</summary>
+/// <param name="Window">The parallelogram; without corners where a lobe fits at no turn.</param>
+/// <param name="Blank">What the blank was milled for.</param>
+/// <param name="Wanted">What is asked for.</param>
+/// <param name="IntakeBaseCircleDiameterIn">Base circle of the intake lobe, in.</param>
+/// <param name="ExhaustBaseCircleDiameterIn">Base circle of the exhaust lobe, in.</param>
+public sealed record BlankWindow(GrindWindow Window, CamPhase Blank, CamPhase Wanted, double IntakeBaseCircleDiameterIn, double ExhaustBaseCircleDiameterIn)
+{
+    /// <summary>Null for a full-round blank: its lobes may stand anywhere.</summary>
+    public static BlankWindow? Of(FinishedCam cam, PreparedBlank blank, CamSection section, ShopRules rules)
+    {
+        if (blank.Part.Nominal is not { } nominal)
+            return null;
+        var milled = new CamPhase(nominal.LobeSeparationCamDeg, nominal.IntakeCenterlineCrankDeg);
+        var wanted = new CamPhase(cam.Grind.LobeSeparationCamDeg, cam.Grind.IntakeCenterlineCrankDeg);
+        var (intakeIn, exhaustIn) = (section.Intake.BaseCircleDiameterIn, section.Exhaust.BaseCircleDiameterIn);
+        var window = GrindWindow.Of(new WindowQuestion(
+            blank.Intake, blank.Exhaust, milled, cam.Intake, cam.Exhaust, wanted, rules.Limits(blank.Part), intakeIn, exhaustIn));
+        return new BlankWindow(window, milled, wanted, intakeIn, exhaustIn);
+    }
+}
