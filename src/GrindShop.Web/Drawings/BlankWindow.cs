@@ -12,13 +12,18 @@ namespace GrindShop.Web.Drawings;
 public sealed record BlankWindow(GrindWindow Window, CamPhase Blank, CamPhase Wanted, double IntakeBaseCircleDiameterIn, double ExhaustBaseCircleDiameterIn)
 {
     /// <summary>Null for a full-round blank: its lobes may stand anywhere.</summary>
-    public static BlankWindow? Of(FinishedCam cam, PreparedBlank blank, CamSection section, ShopRules rules)
+    /// <param name="cam">The cam wanted.</param>
+    /// <param name="blank">The blank.</param>
+    /// <param name="section">The cam as the blank would be ground, on the largest base circles that clean up.</param>
+    /// <param name="rules">The shop's clean-up and least case.</param>
+    /// <param name="smallerByIn">How much smaller the base circles are ground than the largest, in: on those nothing is left to turn the lobes in.</param>
+    public static BlankWindow? Of(FinishedCam cam, PreparedBlank blank, CamSection section, ShopRules rules, double smallerByIn)
     {
         if (blank.Part.Nominal is not { } nominal)
             return null;
         var milled = new CamPhase(nominal.LobeSeparationCamDeg, nominal.IntakeCenterlineCrankDeg);
         var wanted = new CamPhase(cam.Grind.LobeSeparationCamDeg, cam.Grind.IntakeCenterlineCrankDeg);
-        var (intakeIn, exhaustIn) = (section.Intake.BaseCircleDiameterIn, section.Exhaust.BaseCircleDiameterIn);
+        var (intakeIn, exhaustIn) = (section.Intake.BaseCircleDiameterIn - smallerByIn, section.Exhaust.BaseCircleDiameterIn - smallerByIn);
         var window = GrindWindow.Of(new WindowQuestion(
             blank.Intake, blank.Exhaust, milled, cam.Intake, cam.Exhaust, wanted, rules.Limits(blank.Part), intakeIn, exhaustIn));
         return new BlankWindow(window, milled, wanted, intakeIn, exhaustIn);

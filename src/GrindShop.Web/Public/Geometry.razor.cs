@@ -3,6 +3,7 @@ using GrindShop.Lobes;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Specs;
+using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.WebUtilities;
 
@@ -13,11 +14,11 @@ public sealed partial class Geometry
     /// <summary>A pause in typing after which the drawings follow.</summary>
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(250);
 
+    private readonly LatestOnly _typing = new();
     private SpecDraft _draft = new();
     private SpecReading _reading = SpecReading.Nothing;
     private IReadOnlyList<EngineFamily> _families = [];
     private IReadOnlyList<FieldProblem> _ignored = [];
-    private CancellationTokenSource _typing = new();
     private CamGeometry? _shown;
     private string? _blank;
     private bool _startsOpen;
@@ -47,11 +48,7 @@ public sealed partial class Geometry
             $"{_reading.Family?.Name}, {grind.Lifter.Words()}, {Lobe(grind.Intake)} intake, {Lobe(grind.Exhaust)} exhaust, separation {grind.LobeSeparationCamDeg:0.#}°, intake centreline {grind.IntakeCenterlineCrankDeg:0.#}°")
         : "not described yet";
 
-    public async ValueTask DisposeAsync()
-    {
-        await _typing.CancelAsync();
-        _typing.Dispose();
-    }
+    public void Dispose() => _typing.Dispose();
 
     protected override async Task OnInitializedAsync()
     {
@@ -65,27 +62,18 @@ public sealed partial class Geometry
         _draft = new SpecDraft(Kept);
         _reading = SpecReading.Of(_draft, content);
         _startsOpen = _reading.Grind is null;
-        await JudgeAsync(_typing.Token);
+        await JudgeAsync(_typing.Current);
     }
 
     private static string Lobe(LobeSpec lobe) => string.Create(CultureInfo.InvariantCulture, $"{lobe.DurationAt050CrankDeg:0.#}° at .050 and {lobe.LobeLiftIn:0.000} in");
 
     private async Task TypedAsync()
     {
-        var cancel = await NextTurnAsync();
+        var cancel = _typing.Next();
         await Task.Delay(Pause, Clock, cancel);
         _reading = SpecReading.Of(_draft, await Catalog.ContentAsync(cancel));
         StateHasChanged();
         await JudgeAsync(cancel);
-    }
-
-    private async Task<CancellationToken> NextTurnAsync()
-    {
-        var before = _typing;
-        _typing = new CancellationTokenSource();
-        await before.CancelAsync();
-        before.Dispose();
-        return _typing.Token;
     }
 
     /// <summary>The drawings of what stands there now; the old ones stay in view until the new ones are known.</summary>
@@ -101,7 +89,7 @@ public sealed partial class Geometry
     {
         _blank = partNumber;
         if (_shown is { Judged: var judged })
-            await DrawAsync(judged, await NextTurnAsync());
+            await DrawAsync(judged, _typing.Next());
     }
 
     private async Task DrawAsync(JudgedSpec judged, CancellationToken cancel)
