@@ -23,7 +23,7 @@ public sealed record BlankWindow(GrindWindow Window, CamPhase Blank, CamPhase Wa
             return null;
         var milled = new CamPhase(nominal.LobeSeparationCamDeg, nominal.IntakeCenterlineCrankDeg);
         var wanted = new CamPhase(cam.Grind.LobeSeparationCamDeg, cam.Grind.IntakeCenterlineCrankDeg);
-        var (intakeIn, exhaustIn) = (section.Intake.BaseCircleDiameterIn - smallerByIn, section.Exhaust.BaseCircleDiameterIn - smallerByIn);
+        var (intakeIn, exhaustIn) = (WheelRanges.ToSetIn(section.Intake.BaseCircleDiameterIn) - smallerByIn, WheelRanges.ToSetIn(section.Exhaust.BaseCircleDiameterIn) - smallerByIn);
         var window = GrindWindow.Of(new WindowQuestion(
             blank.Intake, blank.Exhaust, milled, cam.Intake, cam.Exhaust, wanted, rules.Limits(blank.Part), intakeIn, exhaustIn));
         return new BlankWindow(window, milled, wanted, intakeIn, exhaustIn);

@@ -8,7 +8,7 @@ public static class PlotFrame
     /// <summary>The sheet as an SVG view box.</summary>
     public const string Sheet = "0 0 480 290";
 
-    public const double Left = 68, Right = 466, Top = 34, Bottom = 236;
+    public const double Left = 76, Right = 466, Top = 34, Bottom = 236;
 
     public static PlotAxis Across(double least, double most, bool rounded = true) => new(least, most, Left, Right, rounded);
 

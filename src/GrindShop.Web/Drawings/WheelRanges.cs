@@ -17,4 +17,7 @@ public static class WheelRanges
     public static readonly FieldRange Radius = new("Wheel radius", .5, 20, "in");
 
     public static readonly FieldRange BaseCircle = new("Base circle", .4, 3, "in, diameter");
+
+    /// <summary>The base circle to set, in: the thousandth below one that was computed, whose own accuracy is .0003 in.</summary>
+    public static double ToSetIn(double computedIn) => Math.Floor((computedIn - .0003) * 1000) / 1000;
 }
