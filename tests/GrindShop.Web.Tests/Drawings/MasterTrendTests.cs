@@ -44,7 +44,7 @@ public sealed class MasterTrendTests
         var plot = browser.Render<MasterPlot>(parts => parts.Add(plot => plot.Trend, Trend(SampleLobe.Roller)).Add(plot => plot.Id, "one"));
         Assert.Equal(MasterTrend.Settings, plot.FindAll("tbody tr").Count);
         Assert.Equal(4, plot.FindAll("svg > path").Count);
-        Assert.Contains("The master was made on a base circle of 1.130 in with a wheel of 9.0 in in radius", plot.Find("#one-desc").TextContent);
+        Assert.Contains("The master was made on a base circle of 1.130 in with a wheel of 9.0 in radius", plot.Find("#one-desc").TextContent);
     }
 
     private static MasterTrend Trend(Follower follower) => MasterTrend.Of(

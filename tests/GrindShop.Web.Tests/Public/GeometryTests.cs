@@ -16,7 +16,7 @@ public sealed class GeometryTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = Browser();
         var page = Open(browser, "geometry");
-        page.WaitForState(() => page.FindAll(".waiting").Count == 1, Patience);
+        page.WaitForState(() => page.FindAll("#engine-family option").Count > 1 && page.FindAll(".waiting").Count == 1, Patience);
         Assert.True(page.Find("details").HasAttribute("open"));
         Assert.Empty(page.FindAll("#use"));
     }
