@@ -13,7 +13,8 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
 
     public static TheoryData<string, string> Everything => new()
     {
-        { "", "/" }, { "", "/spec" }, { "", "/track" }, { "", "/track/NOSUCHCODE2345" }, { "", "/sign-in" }, { "", "/not-found" }, { "", "/not-allowed" }, { "", "/error" },
+        { "", "/" }, { "", "/spec" }, { "", "/geometry" }, { "", "/geometry?engine=RV8-R&lifter=HydraulicRoller&i050=222&ilift=.335" },
+        { "", "/track" }, { "", "/track/NOSUCHCODE2345" }, { "", "/sign-in" }, { "", "/not-found" }, { "", "/not-allowed" }, { "", "/error" },
         { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" },
         { "Floor", "/floor" }, { "Floor", "/floor/jobs/J1180" }, { "Floor", "/floor/jobs/J1001" }, { "Floor", "/floor/jobs/J9" },
         { "Owner", "/office" },
@@ -77,7 +78,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
             var overflow = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
             Assert.True(overflow <= 0, $"{name} at {width} is {overflow} px wider than the screen.");
             if (Pictures is not null)
-                await page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, $"{name.Trim('/').Replace('/', '_').Replace(' ', '-')}-{width}.png"), FullPage = true });
+                await page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, $"{name.Trim('/').Replace('/', '_').Replace(' ', '-').Replace('?', '_').Replace('&', '_')}-{width}.png"), FullPage = true });
         }
     }
 

@@ -10,7 +10,7 @@ internal static class BlankJudge
     public static BlankFit Judge(FinishedCam cam, StockedBlank stocked, ShopRules rules)
     {
         var part = stocked.Blank.Part;
-        var limits = Limits(part, rules);
+        var limits = rules.Limits(part);
         var turns = Turns.Of(cam.Grind, part.Nominal);
         var intake = cam.IntakeJudge(limits).Judge(stocked.Blank.Intake, turns.MetalIntakeCamDeg);
         var exhaust = cam.ExhaustJudge(limits).Judge(stocked.Blank.Exhaust, turns.MetalExhaustCamDeg);
@@ -47,9 +47,6 @@ internal static class BlankJudge
             : new BandJudge(cam.Exhaust, limits, common).Judge(blank.Exhaust, turns.MetalExhaustCamDeg);
         return other.Fits ? common : null;
     }
-
-    internal static BandLimits Limits(BlankPart part, ShopRules rules) =>
-        new(rules.Settings.CleanupIn, part.CaseDepthIn, part.CaseDepthIn is null ? null : rules.LeastCaseIn(part.Hardening));
 
     private static bool Found(BandAnswer intake, BandAnswer exhaust) => intake.BaseCircleDiameterIn > 0 && exhaust.BaseCircleDiameterIn > 0;
 

@@ -1,3 +1,4 @@
+using GrindShop.Lobes;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Records;
@@ -20,6 +21,10 @@ public sealed class ShopRules(ShopSettings settings, IEnumerable<GearRule> gears
         Hardening.Carburized => Settings.LeastCarburizedCaseIn,
         _ => null,
     };
+
+    /// <summary>How much metal must and may come off this blank.</summary>
+    public BandLimits Limits(BlankPart part) =>
+        new(Settings.CleanupIn, part.CaseDepthIn, part.CaseDepthIn is null ? null : LeastCaseIn(part.Hardening));
 
     public IEnumerable<GearRule> Gears => _gears.Values;
 

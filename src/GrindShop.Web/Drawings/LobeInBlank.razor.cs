@@ -18,6 +18,16 @@ public sealed partial class LobeInBlank
     [Parameter, EditorRequired]
     public string Id { get; set; } = "";
 
+    /// <summary>A place on the finished lobe to mark.</summary>
+    [Parameter]
+    public LobeReading? At { get; set; }
+
+    /// <summary>How many times the drawing is enlarged round the marked place; 1 shows it whole.</summary>
+    [Parameter]
+    public double Zoom { get; set; } = 1;
+
+    private string ViewBox => _picture.ViewBox(Zoom, At is { } at ? _picture.Place(at.Point) : _picture.Axis);
+
     private string Capital => Section.Name == "intake" ? "Intake" : "Exhaust";
 
     protected override void OnParametersSet() => _picture = new LobePicture(Section, Reach ?? LobeReach.Of(Section));

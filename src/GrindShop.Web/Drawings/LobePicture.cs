@@ -28,6 +28,17 @@ public sealed class LobePicture(LobeSection section, LobeReach reach)
 
     public double BaseRadius => section.BaseCircleDiameterIn / 2 * Scale;
 
+    /// <summary>Where a point of the section, in inches, stands in the picture.</summary>
+    public PicturePoint Place((double X, double Y) point) => new(Axis.X + point.Y * Scale, Axis.Y - point.X * Scale);
+
+    /// <summary>The view box that shows the whole picture, or this many times enlarged, the part round a point of it.</summary>
+    public string ViewBox(double zoom, PicturePoint round)
+    {
+        var (width, height) = (Width / zoom, Height / zoom);
+        var (x, y) = (Math.Clamp(round.X - width / 2, 0, Width - width), Math.Clamp(round.Y - height / 2, 0, Height - height));
+        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{x:0.##} {y:0.##} {width:0.##} {height:0.##}");
+    }
+
     public string Blank => Path(section.Blank);
 
     public string Finish => Path(section.Finish);

@@ -10,9 +10,11 @@ public sealed class LobeSection
 {
     private readonly BandAnswer _metal;
     private readonly double _turnRad;
+    private readonly FinishLobe _lobe;
+    private readonly LobeContour _contour;
 
-    private LobeSection(string name, BandAnswer metal, double turnCamDeg) =>
-        (Name, _metal, _turnRad) = (name, metal, double.DegreesToRadians(turnCamDeg));
+    private LobeSection(string name, BandAnswer metal, double turnCamDeg, FinishLobe lobe, LobeContour contour) =>
+        (Name, _metal, _turnRad, _lobe, _contour) = (name, metal, double.DegreesToRadians(turnCamDeg), lobe, contour);
 
     /// <summary>"intake" or "exhaust".</summary>
     public string Name { get; }
@@ -25,6 +27,9 @@ public sealed class LobeSection
     public IReadOnlyList<(double X, double Y)> CaseEdge { get; private init; } = [];
 
     public double LobeLiftIn { get; private init; }
+
+    /// <summary>Depth of the hardened case from the blank's surface, in; null where it has no end.</summary>
+    public double? CaseDepthIn { get; private init; }
 
     public double BaseCircleDiameterIn => _metal.BaseCircleDiameterIn;
 
@@ -48,6 +53,16 @@ public sealed class LobeSection
     /// <summary>The numbers of the drawing in words.</summary>
     public string Description => string.Join(' ', Sentences());
 
+    /// <summary>What is found where the follower touches at a cam angle from the finished nose, degrees, opening side negative.</summary>
+    public LobeReading ReadAt(double camDeg)
+    {
+        var rad = double.DegreesToRadians(camDeg);
+        var touched = _contour.TouchedAt(rad);
+        var point = Turned((touched.XIn, touched.YIn), double.RadiansToDegrees(_turnRad));
+        var removalIn = InwardOffset.DistanceIn(Blank, point) * (BlankSide.IsInside(Blank, point) ? 1 : -1);
+        return new LobeReading(camDeg, _lobe.Law.At(rad).LiftIn, removalIn, CaseDepthIn - Math.Max(0, removalIn), point);
+    }
+
     /// <param name="name">"intake" or "exhaust".</param>
     /// <param name="blank">The blank's lobe.</param>
     /// <param name="finish">The lobe wanted.</param>
@@ -59,12 +74,13 @@ public sealed class LobeSection
         var metal = MetalBand.Judge(blank, finish, turnCamDeg, new BandLimits(0, caseDepthIn), baseCircleDiameterIn);
         var contour = LobeContour.Of(finish.Law, finish.Follower, baseCircleDiameterIn, 720);
         (double X, double Y)[] around = [.. blank.Points.Select(point => (point.XIn, point.YIn))];
-        return new LobeSection(name, metal, turnCamDeg)
+        return new LobeSection(name, metal, turnCamDeg, finish, contour)
         {
             Blank = around,
             Finish = [.. contour.Points.Select(point => Turned((point.XIn, point.YIn), turnCamDeg))],
             CaseEdge = caseDepthIn is { } depth ? InwardOffset.Of(around, depth) : [],
             LobeLiftIn = finish.Law.LobeLiftIn,
+            CaseDepthIn = caseDepthIn,
             LeastAtRad = DirectionRad(contour, metal.MinRemovalAtCamDeg, turnCamDeg),
             MostAtRad = DirectionRad(contour, metal.MaxRemovalAtCamDeg, turnCamDeg),
         };

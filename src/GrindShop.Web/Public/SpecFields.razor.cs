@@ -28,6 +28,10 @@ public sealed partial class SpecFields
     [Parameter]
     public IReadOnlyList<FieldProblem> MoreProblems { get; set; } = [];
 
+    /// <summary>Whether use and notes are asked too; they change no geometry.</summary>
+    [Parameter]
+    public bool AsksPurpose { get; set; } = true;
+
     /// <summary>Every keystroke and choice.</summary>
     [Parameter]
     public EventCallback Changed { get; set; }

@@ -3,6 +3,7 @@ using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
+using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Public;
@@ -12,12 +13,12 @@ public sealed partial class SpecForm
     /// <summary>A pause in typing after which the shop answers.</summary>
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(250);
 
+    private readonly LatestOnly _typing = new();
     private SpecDraft _draft = new();
     private SpecReading _reading = SpecReading.Nothing;
     private IReadOnlyList<EngineFamily> _families = [];
     private IReadOnlyList<FieldProblem> _problemsToFix = [];
     private FieldSource _contactSource = default!;
-    private CancellationTokenSource _typing = new();
     private JudgedSpec? _judged;
     private ProblemSummary? _summary;
     private Refusal? _refusal;
@@ -43,11 +44,7 @@ public sealed partial class SpecForm
         : _reading.Completed.Problems.Count > 0 ? "Something in the specification does not go together yet"
         : "The answer comes when engine, lifter, intake lift and duration are given";
 
-    public async ValueTask DisposeAsync()
-    {
-        await _typing.CancelAsync();
-        _typing.Dispose();
-    }
+    public void Dispose() => _typing.Dispose();
 
     protected override async Task OnInitializedAsync()
     {
@@ -56,25 +53,16 @@ public sealed partial class SpecForm
         _contactSource = new FieldSource(_draft, [], [], EventCallback.Factory.Create(this, TypedAsync));
         _families = (await Catalog.ContentAsync()).Families;
         await ReadAsync();
-        await JudgeAsync(_typing.Token);
+        await JudgeAsync(_typing.Current);
     }
 
     private async Task TypedAsync()
     {
-        var cancel = await NextTurnAsync();
+        var cancel = _typing.Next();
         await Task.Delay(Pause, Clock, cancel);
         await ReadAsync();
         StateHasChanged();
         await JudgeAsync(cancel);
-    }
-
-    private async Task<CancellationToken> NextTurnAsync()
-    {
-        var before = _typing;
-        _typing = new CancellationTokenSource();
-        await before.CancelAsync();
-        before.Dispose();
-        return _typing.Token;
     }
 
     private async Task ReadAsync()
@@ -109,7 +97,7 @@ public sealed partial class SpecForm
     private async Task ShowAsync(BlankFit fit)
     {
         if (_judged is { } judged)
-            await TakeAsync(Task.Run(() => judged.Showing(fit)), _typing.Token);
+            await TakeAsync(Task.Run(() => judged.Showing(fit)), _typing.Current);
     }
 
     private async Task TakeAsync(Task<JudgedSpec> answer, CancellationToken cancel)
@@ -124,7 +112,7 @@ public sealed partial class SpecForm
         if (_sending)
             return;
         (_sending, _showProblems, _refusal) = (true, true, null);
-        await NextTurnAsync();
+        _typing.Next();
         await ReadAsync();
         if (_problemsToFix.Count == 0)
             Take(await Intake.SubmitAsync(Enquiry(), "customer"));

@@ -36,6 +36,7 @@ public static class WebServices
         app.MapStaticAssets().AllowAnonymous();
         app.MapShopApi();
         app.MapPapers();
+        app.MapTables();
         app.MapSignInOut();
         app.MapHealth();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode().Add(OpenCircuit);
