@@ -20,9 +20,9 @@ public sealed record JudgedSpec(FeasibilityAnswer Answer, FinishedCam Cam, Catal
         },
         cancel);
 
-    /// <summary>The same answer with what comes close to it.</summary>
-    public Task<JudgedSpec> WithNearestAsync(Catalog catalog, CancellationToken cancel) =>
-        Task.Run(async () => this with { Nearest = await catalog.NearestAsync(Answer, cancel) }, cancel);
+    /// <summary>Searches what comes close to it, away from the thread that serves the keyboard.</summary>
+    public Task<IReadOnlyList<NearestGrind>> NearestAsync(Catalog catalog, CancellationToken cancel) =>
+        Task.Run(() => catalog.NearestAsync(Answer, cancel), cancel);
 
     /// <summary>The same answer, drawn in another of its blanks.</summary>
     public JudgedSpec Showing(BlankFit? fit) => this with

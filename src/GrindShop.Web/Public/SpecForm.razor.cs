@@ -80,7 +80,9 @@ public sealed partial class SpecForm
         {
             await TakeAsync(JudgedSpec.OfAsync(Catalog, grind, cancel), cancel);
             StateHasChanged();
-            await TakeAsync(_judged!.WithNearestAsync(Catalog, cancel), cancel);
+            var nearest = await _judged!.NearestAsync(Catalog, cancel);
+            cancel.ThrowIfCancellationRequested();
+            _judged = _judged with { Nearest = nearest };
         }
     }
 
@@ -89,7 +91,7 @@ public sealed partial class SpecForm
     {
         foreach (var (path, text) in SpecDraft.Of(spec).Texts)
             _draft[path] = text;
-        var cancel = await NextTurnAsync();
+        var cancel = _typing.Next();
         await ReadAsync();
         await JudgeAsync(cancel);
     }
