@@ -70,7 +70,7 @@ public sealed class NineStepsTests(Browser browser) : IClassFixture<Browser>
         await Expect(floor.Locator("#step-title")).ToHaveTextAsync("Shipped");
 
         // 8: the spec card, and the customer sees every stage without reloading.
-        var card = await PaperAsync(floor, $"/papers/spec-card/job/{code}.pdf");
+        var card = await PaperAsync(floor, await floor.Locator("#spec-card").GetAttributeAsync("href") ?? "");
         Assert.Contains("Wanda Ferris", card);
         Assert.Contains(wish.Lift.TrimStart('0'), card);
         await Expect(customer.Locator("main")).ToContainTextAsync("has left the shop");

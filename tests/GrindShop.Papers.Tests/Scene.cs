@@ -121,7 +121,7 @@ internal sealed record Scene
 
     public FeasibilityAnswer Answer(BlankPart part)
     {
-        var grind = SpecCompletion.Complete(Spec with { Notes = Notes }, Family).Grind!;
+        var grind = SpecCompletion.Complete(Spec, Family).Grind!;
         var rules = new ShopRules(Shop, [SteelOnBronze], []);
         return FeasibilityJudge.Judge(grind, Family, [new StockedBlank(PreparedBlank.Of(part), 3)], rules);
     }

@@ -22,6 +22,21 @@ public sealed class FinishLobe
     /// <summary>Below this base circle the follower would undercut the lobe, in (never under .05).</summary>
     public double LeastBaseCircleDiameterIn => 2 * LeastBaseRadiusIn;
 
+    /// <summary>
+    /// Greatest pressure angle of the roller on a base circle, degrees, by <c>tan a = s' / R</c> at steps of a quarter cam degree: enough for advice;
+    /// <see cref="LobeContour.MaxPressureAngleDeg"/> is the refined figure. Null for a flat face.
+    /// </summary>
+    public double? PressureAngleDeg(double baseCircleDiameterIn)
+    {
+        if (Follower.Kind == FollowerKind.Flat)
+            return null;
+        var primeRadius = Require.Length(baseCircleDiameterIn, nameof(baseCircleDiameterIn)) / 2 + Follower.RadiusIn;
+        var steepest = 0.0;
+        foreach (var point in lift)
+            steepest = Math.Max(steepest, Math.Abs(point.VelocityInPerRad) / (primeRadius + point.LiftIn));
+        return Math.Atan(steepest) / AngleMath.RadPerDeg;
+    }
+
     internal double LeastBaseRadiusIn => leastBaseRadius.Value;
 
     internal RideLift Ride => ride.Value;
@@ -33,21 +48,27 @@ public sealed class FinishLobe
     /// <summary>Surface points at a base radius: touching points, or the trimmed surface where the follower would undercut.</summary>
     internal (double X, double Y)[] Surface(double baseRadiusIn, out bool undercut)
     {
+        var points = Touched(baseRadiusIn, out undercut);
+        return undercut ? Trimmed(points, baseRadiusIn) : points;
+    }
+
+    private (double X, double Y)[] Touched(double baseRadiusIn, out bool undercut)
+    {
         var points = new (double, double)[Count];
         undercut = false;
         for (var i = 0; i < Count; i++)
             points[i] = Follower.Kind == FollowerKind.Flat ? FlatPoint(i, baseRadiusIn, ref undercut) : RollerPoint(i, baseRadiusIn, ref undercut);
-        return undercut ? Trimmed(points, baseRadiusIn) : points;
+        return points;
     }
 
     private double FindLeastBaseRadius()
     {
         const double floor = 0.025, ceiling = 50;
         double low = floor, high = ceiling;
-        Surface(floor, out var undercut);
+        Touched(floor, out var undercut);
         while (undercut && high - low > 1e-7)
         {
-            Surface((low + high) / 2, out var still);
+            Touched((low + high) / 2, out var still);
             (low, high) = still ? ((low + high) / 2, high) : (low, (low + high) / 2);
         }
         return undercut ? high : floor;

@@ -74,10 +74,10 @@ internal sealed class OrderStory(
 
     private SeedProblem? Quote(DateTimeOffset at)
     {
-        var fit = Order.Answer?.Blanks.FirstOrDefault(blank => blank.PartNumber == row.Blank!.PartNumber);
-        if (fit is not { Usable: true })
-            return Problem("blankPart", fit is null ? "The blank is not of the order's engine family." : $"The cam cannot be ground from it: {(fit.Fits ? fit.Gear.Reason : fit.Reasons[0])}");
-        var lines = shop.Prices.Lines(Order.Answer!.Grind, row.Blank!.EngineFamily, row.Blank, fit, []);
+        if (FeasibilityAnswer.Refuse(Order.Answer, row.Blank!.PartNumber) is { } refusal)
+            return Problem("blankPart", refusal);
+        var fit = Order.Answer!.Blanks.First(blank => blank.PartNumber == row.Blank.PartNumber);
+        var lines = shop.Prices.Lines(Order.Answer.Grind, row.Blank.EngineFamily, row.Blank, fit, []);
         return lines.Succeeded
             ? Problem("quotedAfterDays", Order.Quote(row.Blank.PartNumber, lines.Value, Desk, at).Refusal)
             : Problem("blankPart", lines.Refusal);

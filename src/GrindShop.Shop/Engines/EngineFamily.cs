@@ -115,7 +115,7 @@ public sealed class EngineFamily
     public bool SameSequence(string one, string other) =>
         Lobes.FiringOrder.Parse(one, Cylinders).Value is { } a && Lobes.FiringOrder.Parse(other, Cylinders).Value is { } b && a.SameSequenceAs(b);
 
-    /// <summary>Largest base circle with which a nose of this lift still passes the bearing bores, in; null where the cam is laid in under caps.</summary>
+    /// <summary>Largest base circle with which a nose of this lift still passes the bearing bores, in, 0 when none does; null where the cam is laid in under caps.</summary>
     public double? BoreLimitIn(double lobeLiftIn) =>
-        NosePassesBores ? JournalDiametersIn.Min() - 2 * lobeLiftIn - NoseClearanceIn : null;
+        NosePassesBores ? Lobes.BearingBore.MaxBaseCircleDiameterIn(JournalDiametersIn.Min(), lobeLiftIn, NoseClearanceIn) : null;
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using GrindShop.Lobes;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Engines;
 using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Feasibility;
@@ -10,19 +11,19 @@ internal static class BlankObjections
 {
     public static IEnumerable<string> Of(FinishedCam cam, BlankPart part, BandAnswer intake, BandAnswer exhaust, ShopRules rules) =>
     [
-        .. Rules(cam, part, rules),
+        .. Rules(cam.Grind, cam.Family, part, rules),
         .. Lobe("intake", cam, cam.Intake, part, intake, rules),
         .. Lobe("exhaust", cam, cam.Exhaust, part, exhaust, rules),
     ];
 
-    private static IEnumerable<string> Rules(FinishedCam cam, BlankPart part, ShopRules rules)
+    /// <summary>What the rules of the trade say against it, whatever the metal.</summary>
+    public static IEnumerable<string> Rules(GrindSpec grind, EngineFamily family, BlankPart part, ShopRules rules)
     {
-        var grind = cam.Grind;
         if (rules.Lifter(part.Alloy, grind.Lifter) is { Verdict: RuleVerdict.No } rule)
             yield return rule.Reason;
         if (grind.Side is { } side && part.Side is { } blankSide && side != blankSide)
             yield return $"This is a {blankSide.ToString().ToLowerInvariant()}-hand blank; the {side.ToString().ToLowerInvariant()} cam is wanted.";
-        if (part.Form != BlankForm.FullRound && !cam.Family.SameSequence(grind.FiringOrder, part.FiringOrder))
+        if (part.Form != BlankForm.FullRound && !family.SameSequence(grind.FiringOrder, part.FiringOrder))
             yield return $"Its lobes stand for firing order {part.FiringOrder}; another order needs a blank milled for it, or a full-round one.";
     }
 

@@ -45,12 +45,28 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
     /// <summary>Judges a complete specification against every blank of its family, with the stock of this moment.</summary>
     public async Task<FeasibilityAnswer> JudgeAsync(GrindSpec grind, CancellationToken cancel = default)
     {
+        var (family, blanks, rules) = await ForAsync(grind, cancel);
+        return FeasibilityJudge.Judge(grind, family, blanks, rules);
+    }
+
+    /// <summary>The closest specifications that come out of a blank, with the stock of this moment; none where this one does from stock.</summary>
+    public async Task<IReadOnlyList<NearestGrind>> NearestAsync(GrindSpec grind, CancellationToken cancel = default) =>
+        await NearestAsync(await JudgeAsync(grind, cancel), cancel);
+
+    /// <summary>The same for a specification that has just been judged.</summary>
+    public async Task<IReadOnlyList<NearestGrind>> NearestAsync(FeasibilityAnswer answer, CancellationToken cancel = default)
+    {
+        var (family, blanks, rules) = await ForAsync(answer.Grind, cancel);
+        return NearestGrinds.Of(answer, family, blanks, rules, cancel);
+    }
+
+    private async Task<(EngineFamily Family, List<StockedBlank> Blanks, ShopRules Rules)> ForAsync(GrindSpec grind, CancellationToken cancel)
+    {
         var content = await ContentAsync(cancel);
         var family = content.Family(grind.EngineFamily) ?? throw new ArgumentException("Unknown engine family.", nameof(grind));
         var available = await AvailableAsync(cancel);
-        var blanks = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code)
-            .Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id)));
-        return FeasibilityJudge.Judge(grind, family, blanks, content.Rules);
+        var blanks = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code);
+        return (family, [.. blanks.Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id)))], content.Rules);
     }
 
     /// <summary>Blanks in stock and not promised to a job, by part id; parts without any are left out.</summary>

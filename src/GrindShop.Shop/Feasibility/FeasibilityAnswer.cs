@@ -74,5 +74,13 @@ public sealed record FeasibilityAnswer
     /// <summary>The complete specification that was judged, blanks filled by the shop.</summary>
     public required GrindSpec Grind { get; init; }
 
+    /// <summary>Null where the blank can become the cam that was judged; otherwise why nothing may be promised on it.</summary>
+    public static Refusal? Refuse(FeasibilityAnswer? answer, string partNumber) => answer?.Blanks.FirstOrDefault(blank => blank.PartNumber == partNumber) switch
+    {
+        null => new Refusal("notJudged", $"Blank {partNumber} was not judged for this order."),
+        { Usable: false } fit => new Refusal("doesNotFit", $"Blank {partNumber} cannot become this cam: {(fit.Fits ? fit.Gear.Reason : fit.Reasons[0])}"),
+        _ => null,
+    };
+
     public BlankFit? Best => Blanks.FirstOrDefault(blank => blank.Usable);
 }

@@ -8,11 +8,15 @@ namespace GrindShop.Shop.Feasibility;
 public sealed class FinishedCam
 {
     public FinishedCam(GrindSpec grind, EngineFamily family)
+        : this(grind, family, lobe => new FinishLobe(PolynomialLaw.Solve(lobe), grind.Follower()))
+    {
+    }
+
+    internal FinishedCam(GrindSpec grind, EngineFamily family, Func<LobeSpec, FinishLobe> drawn)
     {
         (Grind, Family) = (grind, family);
-        var follower = grind.Follower();
-        Intake = new FinishLobe(PolynomialLaw.Solve(grind.Intake), follower);
-        Exhaust = grind.Exhaust == grind.Intake ? Intake : new FinishLobe(PolynomialLaw.Solve(grind.Exhaust), follower);
+        Intake = drawn(grind.Intake);
+        Exhaust = grind.Exhaust == grind.Intake ? Intake : drawn(grind.Exhaust);
         LargestBaseCircleIn = Smaller(family.BoreLimitIn(Math.Max(grind.Intake.LobeLiftIn, grind.Exhaust.LobeLiftIn)), grind.MaxBaseCircleDiameterIn);
     }
 
@@ -27,9 +31,12 @@ public sealed class FinishedCam
     /// <summary>What bearing bores and the customer's engine leave room for, diameter in inches; null where nothing limits it.</summary>
     public double? LargestBaseCircleIn { get; }
 
-    public BandJudge IntakeJudge(BandLimits limits) => new(Intake, limits, null, LargestBaseCircleIn);
+    public BandJudge IntakeJudge(BandLimits limits) => Judge(Intake, limits);
 
-    public BandJudge ExhaustJudge(BandLimits limits) => new(Exhaust, limits, null, LargestBaseCircleIn);
+    public BandJudge ExhaustJudge(BandLimits limits) => Judge(Exhaust, limits);
+
+    /// <summary>No room at all is judged as the least a length can be.</summary>
+    private BandJudge Judge(FinishLobe lobe, BandLimits limits) => new(lobe, limits, null, LargestBaseCircleIn is { } largest ? Math.Max(largest, 1e-3) : null);
 
     private static double? Smaller(double? one, double? other) => one is { } a && other is { } b ? Math.Min(a, b) : one ?? other;
 }

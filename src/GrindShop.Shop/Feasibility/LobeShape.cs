@@ -1,5 +1,6 @@
 using System.Globalization;
 using GrindShop.Lobes;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Feasibility;
 
@@ -11,20 +12,20 @@ internal static class LobeShape
 
     public static IEnumerable<string> Objections(string name, FinishLobe lobe, FinishedCam cam, double baseCircleDiameterIn)
     {
-        var contour = LobeContour.Of(lobe.Law, lobe.Follower, baseCircleDiameterIn);
-        if (contour.IsUndercut)
+        if (baseCircleDiameterIn < lobe.LeastBaseCircleDiameterIn)
             yield return $"The {name} lobe cannot be ground at a base circle of {In(baseCircleDiameterIn)} in: the lifter would undercut it.";
-        if (contour.MinFootRadiusIn is { } foot && foot > cam.Grind.FollowerDiameterIn / 2)
-            yield return $"The {name} lobe is too fast for this tappet: it needs a foot of {In(2 * foot)} in, and the foot is {In(cam.Grind.FollowerDiameterIn)} in.";
+        if (OutgrowsFoot(lobe, cam.Grind))
+            yield return $"The {name} lobe is too fast for this tappet: it needs a foot of {In(2 * lobe.Law.MaxVelocityInPerRad)} in, and the foot is {In(cam.Grind.FollowerDiameterIn)} in.";
     }
 
-    public static string? Advice(string name, FinishLobe lobe, double baseCircleDiameterIn)
-    {
-        var contour = LobeContour.Of(lobe.Law, lobe.Follower, baseCircleDiameterIn);
-        return contour.MaxPressureAngleDeg is { } angle && angle > UsualPressureAngleDeg
+    /// <summary>The lobe touches a flat foot farther out than the foot goes.</summary>
+    public static bool OutgrowsFoot(FinishLobe lobe, GrindSpec grind) =>
+        lobe.Follower.Kind == FollowerKind.Flat && lobe.Law.MaxVelocityInPerRad > grind.FollowerDiameterIn / 2;
+
+    public static string? Advice(string name, FinishLobe lobe, double baseCircleDiameterIn) =>
+        lobe.PressureAngleDeg(baseCircleDiameterIn) is { } angle && angle > UsualPressureAngleDeg
             ? string.Create(CultureInfo.InvariantCulture, $"The {name} lobe presses its roller at up to {angle:0} degrees; {UsualPressureAngleDeg:0} is the usual limit.")
             : null;
-    }
 
     private static string In(double value) => value.ToString("0.000", CultureInfo.InvariantCulture);
 }

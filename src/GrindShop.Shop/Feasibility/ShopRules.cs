@@ -43,6 +43,12 @@ public sealed class ShopRules(ShopSettings settings, IEnumerable<GearRule> gears
             : new GearAdvice(GearVerdict.Caution, "The shop has no rule for this pair of gears: ask before you run it.");
     }
 
+    /// <summary>A distributor gear to run on this cam gear: a sure one before a doubtful one; null where every one is forbidden.</summary>
+    public DistributorGear? GearFor(CamGear cam) => _gears.Values
+        .Where(rule => rule.CamGear == cam && rule.Verdict != RuleVerdict.No)
+        .OrderBy(rule => rule.Verdict).ThenBy(rule => rule.DistributorGear)
+        .Select(rule => (DistributorGear?)rule.DistributorGear).FirstOrDefault();
+
     private string Advice(CamGear cam)
     {
         var runs = _gears.Values.Where(rule => rule.CamGear == cam && rule.Verdict == RuleVerdict.Ok).Select(rule => rule.DistributorGear.Words()).ToList();

@@ -125,6 +125,8 @@ public sealed class Order
     {
         if (State is not (OrderState.New or OrderState.Quoted))
             return NotNow("priced");
+        if (FeasibilityAnswer.Refuse(Answer, partNumber) is { } refusal)
+            return refusal;
         if (lines.Count == 0 || lines.Sum(line => line.Amount) <= 0)
             return new Refusal("emptyPrice", "A price needs at least one line and a sum above zero.");
         QuotedPartNumber = partNumber;

@@ -2,7 +2,6 @@ using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;
 using Microsoft.EntityFrameworkCore;
-using Npgsql;
 
 namespace GrindShop.Shop.Orders;
 
@@ -12,6 +11,9 @@ public sealed record SubmitResult(Order? Order, IReadOnlyList<FieldProblem> Prob
 /// <summary>Takes in enquiries. The same key sent again answers with the same order.</summary>
 public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalog, TimeProvider clock)
 {
+    /// <summary>Any fixed number: enquiries are written one at a time, so that a key or a new customer sent twice at once is seen the second time.</summary>
+    private const long LockKey = 7_240_312;
+
     public async Task<SubmitResult> SubmitAsync(Enquiry enquiry, string by, CancellationToken cancel = default)
     {
         var completed = await catalog.CompleteAsync(enquiry.Spec, cancel);
@@ -19,20 +21,14 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
         if (problems.Count > 0)
             return new SubmitResult(null, problems);
         var answer = completed.Grind is { } grind ? await catalog.JudgeAsync(grind, cancel) : null;
-        try
-        {
-            return await ReceiveAsync(enquiry, answer, by, cancel);
-        }
-        catch (DbUpdateException error) when (error.InnerException is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation })
-        {
-            // Somebody sent the same key, or a first enquiry of the same customer, at the same moment: theirs is in by now.
-            return await ReceiveAsync(enquiry, answer, by, cancel);
-        }
+        return await ReceiveAsync(enquiry, answer, by, cancel);
     }
 
     private async Task<SubmitResult> ReceiveAsync(Enquiry enquiry, FeasibilityAnswer? answer, string by, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
+        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({LockKey})", cancel);
         if (await db.Orders.SingleOrDefaultAsync(order => order.SubmitKey == enquiry.SubmitKey, cancel) is { } earlier)
             return earlier.SubmitDigest == enquiry.Digest()
                 ? new SubmitResult(earlier, [])
@@ -41,6 +37,7 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
         var order = Order.Receive(await db.NextOrderNumbersAsync(cancel), enquiry, await CustomerAsync(db, enquiry.Contact, now, cancel), answer, by, now);
         db.Add(order);
         await db.SaveAndTellAsync(order.Number, cancel);
+        await transaction.CommitAsync(cancel);
         return new SubmitResult(order, []);
     }
 

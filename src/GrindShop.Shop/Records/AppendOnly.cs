@@ -14,6 +14,9 @@ internal static class AppendOnly
             END $$;
             """);
         foreach (var table in tables)
+        {
             migration.Sql($"CREATE TRIGGER {table}_append_only BEFORE UPDATE OR DELETE ON {table} FOR EACH ROW EXECUTE FUNCTION refuse_change();");
+            migration.Sql($"CREATE TRIGGER {table}_never_emptied BEFORE TRUNCATE ON {table} FOR EACH STATEMENT EXECUTE FUNCTION refuse_change();");
+        }
     }
 }

@@ -6,28 +6,22 @@ using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Routing;
 
-/// <summary>Takes a real blank from stock for an accepted order and opens its job, all in one transaction.</summary>
+/// <summary>Takes a real blank from stock for an accepted order and opens its job, all in one transaction. Claims of one order wait for one another.</summary>
 public sealed class Allocation(IDbContextFactory<ShopDb> factory, TimeProvider clock)
 {
     public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string partNumber, string by, CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {orderNumber} FOR UPDATE", cancel);
         var order = await db.Orders.Include(o => o.History).SingleOrDefaultAsync(o => o.Number == orderNumber, cancel);
         if (Refuse(order, orderNumber, version, partNumber) is { } refusal)
             return refusal;
         var outcome = await TakeAsync(db, order!, partNumber, by, cancel);
         if (!outcome.Succeeded)
             return outcome;
-        try
-        {
-            await db.SaveAndTellAsync(orderNumber, cancel);
-            await transaction.CommitAsync(cancel);
-        }
-        catch (DbUpdateConcurrencyException)
-        {
-            return new Refusal("stale", $"Somebody else changed order {orderNumber} at the same moment; nothing was allocated. Look at it again.");
-        }
+        await db.SaveAndTellAsync(orderNumber, cancel);
+        await transaction.CommitAsync(cancel);
         return outcome;
     }
 
@@ -37,12 +31,7 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, TimeProvider c
             return new Refusal("unknown", $"There is no order {number}.");
         if (order.Version != version)
             return new Refusal("stale", $"Order {number} was changed in the meantime; nothing was allocated. Look at it again.");
-        return order.Answer?.Blanks.FirstOrDefault(blank => blank.PartNumber == partNumber) switch
-        {
-            null => new Refusal("notJudged", $"Blank {partNumber} was not judged for this order."),
-            { Usable: false } fit => new Refusal("doesNotFit", $"Blank {partNumber} cannot become this cam: {(fit.Fits ? fit.Gear.Reason : fit.Reasons[0])}"),
-            _ => null,
-        };
+        return FeasibilityAnswer.Refuse(order.Answer, partNumber);
     }
 
     private async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, string partNumber, string by, CancellationToken cancel)

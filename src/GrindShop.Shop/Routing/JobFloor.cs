@@ -2,7 +2,6 @@ using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
-using Npgsql;
 
 namespace GrindShop.Shop.Routing;
 
@@ -32,24 +31,13 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
 
     /// <summary>
     /// Marks a step done, as one row of history. Repeating a command (same key) is harmless; a step out of order or already done is refused with
-    /// the reason and changes nothing. Two tablets at once: the second is judged anew after the first.
+    /// the reason and changes nothing. Two tablets at once: the second waits for the first and is judged after it.
     /// </summary>
     public async Task<Outcome<JobStep>> CompleteAsync(string code, Stage stage, string by, string commandKey, string? note = null, CancellationToken cancel = default)
     {
-        try
-        {
-            return await TryCompleteAsync(code, stage, by, commandKey, note, cancel);
-        }
-        catch (DbUpdateException error) when (error is DbUpdateConcurrencyException || error.InnerException is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation })
-        {
-            return await TryCompleteAsync(code, stage, by, commandKey, note, cancel);
-        }
-    }
-
-    private async Task<Outcome<JobStep>> TryCompleteAsync(string code, Stage stage, string by, string commandKey, string? note, CancellationToken cancel)
-    {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT 1 FROM jobs WHERE code = {Tidy(code)} FOR UPDATE", cancel);
         if (await Whole(db).SingleOrDefaultAsync(job => job.Code == Tidy(code), cancel) is not { } job)
             return new Refusal("unknown", $"There is no job {Tidy(code)}.");
         var before = job.StepsDone;

@@ -8,8 +8,8 @@ public sealed record FieldRange(string Name, double Least, double Most, string U
     public static readonly FieldRange LobeLift = new("Lobe lift", .100, .700, "in");
     public static readonly FieldRange ValveLift = new("Valve lift", .100, 1.200, "in");
     public static readonly FieldRange DurationAt050 = new("Duration at .050", 130, 340, "crank degrees");
-    public static readonly FieldRange Advertised = new("Advertised duration", 150, 460, "crank degrees");
-    public static readonly FieldRange AdvertisedAt = new("Check lift of the advertised duration", .001, .049, "in");
+    public static readonly FieldRange Advertised = new("Advertised duration", 130, 460, "crank degrees");
+    public static readonly FieldRange AdvertisedAt = new("Check lift of the advertised duration", .001, .045, "in");
     public static readonly FieldRange Lash = new("Lash", 0, .060, "in");
     public static readonly FieldRange FollowerDiameter = new("Roller or foot diameter", .300, 2.000, "in");
     public static readonly FieldRange RockerRatio = new("Rocker ratio", .8, 2.5, "to 1");

@@ -1,3 +1,4 @@
+using System.Text;
 using GrindShop.Lobes;
 using GrindShop.Shop.Engines;
 
@@ -13,8 +14,8 @@ public static class SpecCheck
     public static IReadOnlyList<FieldProblem> Problems(CamSpec spec, EngineFamily? family) =>
     [
         .. Ranges(spec),
-        .. Lobe(spec.Intake, "intake", spec.RockerRatio),
-        .. Lobe(spec.Exhaust, "exhaust", spec.RockerRatio),
+        .. Lobe(spec.Intake, "intake", Ratio(spec, family)),
+        .. Lobe(spec.Exhaust, "exhaust", Ratio(spec, family)),
         .. Timing(spec),
         .. Texts(spec),
         .. Engine(spec, family),
@@ -27,6 +28,10 @@ public static class SpecCheck
         FieldRange.IntakeCenterline.Check(spec.IntakeCenterlineCrankDeg, "intakeCenterlineCrankDeg"),
         FieldRange.Advance.Check(spec.AdvanceCrankDeg, "advanceCrankDeg"),
         FieldRange.MaxBaseCircle.Check(spec.MaxBaseCircleDiameterIn, "maxBaseCircleDiameterIn"));
+
+    /// <summary>The ratio the lobes are checked with; null where there is none to rely on.</summary>
+    private static double? Ratio(CamSpec spec, EngineFamily? family) =>
+        FieldRange.RockerRatio.Check(spec.RockerRatio, "rockerRatio") is null ? spec.RockerRatio ?? family?.RockerRatio : null;
 
     private static IEnumerable<FieldProblem> Lobe(LobeWish lobe, string path, double? ratio)
     {
@@ -48,7 +53,9 @@ public static class SpecCheck
         if (ratio is { } r && lobe is { LobeLiftIn: { } lift, ValveLiftIn: { } valve } && Math.Abs(lift * r - valve) > .006)
             yield return new FieldProblem($"{path}.valveLiftIn",
                 FormattableString.Invariant($"Valve lift and lobe lift disagree: {lift:.000} x {r:0.##} is {lift * r:.000} in. Give one of the two."));
-        if (Unreachable(lobe, ratio) is { } error)
+        else if (lobe.LobeLiftIn is null && FieldRange.LobeLift.Check(lobe.ValveLiftIn / ratio, $"{path}.valveLiftIn") is { } thatLift)
+            yield return thatLift with { Message = FormattableString.Invariant($"{thatLift.Message} This valve lift would need {lobe.ValveLiftIn / ratio:.000} in."), Least = thatLift.Least * ratio, Most = thatLift.Most * ratio };
+        else if (Unreachable(lobe, ratio) is { } error)
             yield return new FieldProblem($"{path}.advertisedDurationCrankDeg", error.Message, error.ReachableAdvertisedMinCrankDeg, error.ReachableAdvertisedMaxCrankDeg);
     }
 
@@ -67,13 +74,19 @@ public static class SpecCheck
             if (spec.AdvanceCrankDeg is { } advance && Math.Abs(lsa - icl - advance) > .25)
                 yield return new FieldProblem("advanceCrankDeg",
                     FormattableString.Invariant($"Advance is lobe separation less intake centreline: {lsa:0.#} - {icl:0.#} = {lsa - icl:0.#} crank degrees. Give one of the two."));
-            if (2 * lsa - icl is < 50 or > 170)
-                yield return new FieldProblem("lobeSeparationCamDeg",
-                    FormattableString.Invariant($"This lobe separation and intake centreline put the exhaust centreline at {2 * lsa - icl:0.#}; it must lie between 50 and 170 crank degrees."), 50, 170);
+            if (ExhaustCenterline(lsa, icl) is { } exhaust)
+                yield return exhaust;
         }
         if (spec.Lifter is { } lifter && !lifter.IsSolid() && (spec.Intake.LashIn > 0 || spec.Exhaust.LashIn > 0))
             yield return new FieldProblem(spec.Intake.LashIn > 0 ? "intake.lashIn" : "exhaust.lashIn", "Hydraulic lifters run without lash: leave it blank or 0 in.", 0, 0);
     }
+
+    /// <summary>Null where the exhaust centreline that follows, 2 LSA - ICL, is one a cam can have.</summary>
+    internal static FieldProblem? ExhaustCenterline(double lobeSeparationCamDeg, double intakeCenterlineCrankDeg) =>
+        2 * lobeSeparationCamDeg - intakeCenterlineCrankDeg is var exhaust and (< 50 or > 170)
+            ? new FieldProblem("lobeSeparationCamDeg",
+                FormattableString.Invariant($"This lobe separation and intake centreline put the exhaust centreline at {exhaust:0.#}; it must lie between 50 and 170 crank degrees."), 50, 170)
+            : null;
 
     private static IEnumerable<FieldProblem> Texts(CamSpec spec) => Only(
         Text(spec.EngineFamily, 20, "engineFamily", "Engine family"),
@@ -88,10 +101,13 @@ public static class SpecCheck
             return null;
         if (text.Length > longest)
             return new FieldProblem(field, $"{name} must be at most {longest} characters long; this is {text.Length}.", 0, longest);
-        return text.Any(letter => char.IsControl(letter) && letter is not ('\n' or '\r' or '\t'))
+        return text.EnumerateRunes().Any(IsUnprintable)
             ? new FieldProblem(field, $"{name} has characters that cannot be printed.")
             : null;
     }
+
+    /// <summary>Half of a UTF-16 pair, which reads as the replacement character, is no letter either; the database takes none.</summary>
+    private static bool IsUnprintable(Rune letter) => letter == Rune.ReplacementChar || (Rune.IsControl(letter) && letter.Value is not ('\n' or '\r' or '\t'));
 
     private static IEnumerable<FieldProblem> Engine(CamSpec spec, EngineFamily? family)
     {

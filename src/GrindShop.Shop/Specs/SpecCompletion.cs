@@ -19,7 +19,7 @@ public static class SpecCompletion
     public static CompletedSpec Complete(CamSpec spec, EngineFamily? family)
     {
         var problems = SpecCheck.Problems(spec, family);
-        var needed = Needed(spec).ToList();
+        var needed = Needed(spec, family).ToList();
         if (problems.Count > 0 || needed.Count > 0 || family is null || spec.Lifter is not { } lifter)
             return new CompletedSpec(null, [], problems, needed);
         var filling = new Filling();
@@ -28,10 +28,12 @@ public static class SpecCompletion
         return new CompletedSpec(late.Count == 0 ? grind : null, filling.Fields, late, []);
     }
 
-    private static IEnumerable<FieldProblem> Needed(CamSpec spec)
+    private static IEnumerable<FieldProblem> Needed(CamSpec spec, EngineFamily? family)
     {
         if (spec.EngineFamily is null)
             yield return new FieldProblem("engineFamily", "Choose the engine family.");
+        if (family is { HasSides: true } && spec.Side is null)
+            yield return new FieldProblem("side", "This engine has a left and a right camshaft: choose which one.");
         if (spec.Lifter is null)
             yield return new FieldProblem("lifter", "Choose the kind of lifter.");
         if (spec.Intake.LobeLiftIn is null && spec.Intake.ValveLiftIn is null)
@@ -114,8 +116,12 @@ public static class SpecCompletion
             else if (!PolynomialLaw.TrySolve(lobe, out _, out var error))
                 yield return new FieldProblem($"{path}.advertisedDurationCrankDeg", error.Message, error.ReachableAdvertisedMinCrankDeg, error.ReachableAdvertisedMaxCrankDeg);
         }
+        if (FieldRange.LobeSeparation.Check(grind.LobeSeparationCamDeg, "lobeSeparationCamDeg") is { } separation)
+            yield return separation;
         if (FieldRange.IntakeCenterline.Check(grind.IntakeCenterlineCrankDeg, "intakeCenterlineCrankDeg") is { } centerline)
             yield return centerline;
+        if (SpecCheck.ExhaustCenterline(grind.LobeSeparationCamDeg, grind.IntakeCenterlineCrankDeg) is { } exhaust)
+            yield return exhaust;
     }
 
     /// <summary>Takes the given value, or the usual one and notes that it did.</summary>

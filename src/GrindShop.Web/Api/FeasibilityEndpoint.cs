@@ -7,7 +7,8 @@ internal sealed record BlankFitResponse(
     string PartNumber, bool InStock, bool Fits, double? IntakeBaseCircleDiameterIn, double? ExhaustBaseCircleDiameterIn, double? MinRemovalIn, double? MaxRemovalIn,
     double? LeastCaseLeftIn, GearAdvice Gear, IReadOnlyList<string> Reasons);
 
-internal sealed record FeasibilityResponse(Verdict Verdict, IReadOnlyList<string> Reasons, IReadOnlyList<BlankFitResponse> Blanks, IReadOnlyList<FilledField> FilledByShop);
+internal sealed record FeasibilityResponse(
+    Verdict Verdict, IReadOnlyList<string> Reasons, IReadOnlyList<BlankFitResponse> Blanks, IReadOnlyList<FilledField> FilledByShop, IReadOnlyList<NearestResponse> Nearest);
 
 /// <summary>POST feasibility: from which blanks can this cam be ground, best first?</summary>
 internal static class FeasibilityEndpoint
@@ -23,7 +24,8 @@ internal static class FeasibilityEndpoint
         problems.AddRange(completed.Problems.Concat(completed.Needed).Select(SpecFields.Rename));
         if (problems.Any || completed.Grind is not { } grind)
             return problems.ToResult();
-        return Results.Ok(Answer(await catalog.JudgeAsync(grind, cancel), completed.Filled));
+        var answer = await catalog.JudgeAsync(grind, cancel);
+        return Results.Ok(Answer(answer, completed.Filled, await catalog.NearestAsync(answer, cancel)));
     }
 
     /// <summary>What a program must say outright, though the shop could guess it.</summary>
@@ -40,7 +42,8 @@ internal static class FeasibilityEndpoint
             problems.Add("follower.radiusIn", "radiusIn is required for a roller, between 0.15 and 1 in.");
     }
 
-    private static FeasibilityResponse Answer(FeasibilityAnswer answer, IReadOnlyList<FilledField> filled) => new(answer.Verdict, answer.Reasons, [.. answer.Blanks.Select(Fit)], filled);
+    private static FeasibilityResponse Answer(FeasibilityAnswer answer, IReadOnlyList<FilledField> filled, IReadOnlyList<NearestGrind> nearest) =>
+        new(answer.Verdict, answer.Reasons, [.. answer.Blanks.Select(Fit)], filled, [.. nearest.Select(NearestResponse.Of)]);
 
     private static BlankFitResponse Fit(BlankFit fit) => new(
         fit.PartNumber, fit.InStock, fit.Fits, fit.IntakeBaseCircleDiameterIn, fit.ExhaustBaseCircleDiameterIn, fit.MinRemovalIn, fit.MaxRemovalIn, fit.LeastCaseLeftIn, fit.Gear, fit.Reasons);

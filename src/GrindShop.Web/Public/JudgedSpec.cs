@@ -7,6 +7,9 @@ namespace GrindShop.Web.Public;
 /// <summary>The shop's answer to a complete specification, with the drawing of one of its blanks.</summary>
 public sealed record JudgedSpec(FeasibilityAnswer Answer, FinishedCam Cam, CatalogContent Content, BlankFit? Shown, CamSection? Drawing)
 {
+    /// <summary>What comes close, where the cam does not come from stock; filled after the answer is shown.</summary>
+    public IReadOnlyList<NearestGrind> Nearest { get; init; } = [];
+
     /// <summary>Asks the catalog, away from the thread that serves the keyboard.</summary>
     public static Task<JudgedSpec> OfAsync(Catalog catalog, GrindSpec grind, CancellationToken cancel) => Task.Run(
         async () =>
@@ -16,6 +19,10 @@ public sealed record JudgedSpec(FeasibilityAnswer Answer, FinishedCam Cam, Catal
             return new JudgedSpec(answer, new FinishedCam(grind, content.Family(grind.EngineFamily)!), content, null, null).Showing(answer.Blanks.FirstOrDefault());
         },
         cancel);
+
+    /// <summary>The same answer with what comes close to it.</summary>
+    public Task<JudgedSpec> WithNearestAsync(Catalog catalog, CancellationToken cancel) =>
+        Task.Run(async () => this with { Nearest = await catalog.NearestAsync(Answer, cancel) }, cancel);
 
     /// <summary>The same answer, drawn in another of its blanks.</summary>
     public JudgedSpec Showing(BlankFit? fit) => this with

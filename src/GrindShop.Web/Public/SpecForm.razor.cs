@@ -77,7 +77,21 @@ public sealed partial class SpecForm
         if (_reading.Grind is not { } grind)
             _judged = null;
         else if (_judged?.Answer.Grind != grind)
+        {
             await TakeAsync(JudgedSpec.OfAsync(Catalog, grind, cancel), cancel);
+            StateHasChanged();
+            await TakeAsync(_judged!.WithNearestAsync(Catalog, cancel), cancel);
+        }
+    }
+
+    /// <summary>One of the offers is put into the form; everything else that was typed stays.</summary>
+    private async Task TakeOfferAsync(CamSpec spec)
+    {
+        foreach (var (path, text) in SpecDraft.Of(spec).Texts)
+            _draft[path] = text;
+        var cancel = _typing.Next();
+        await ReadAsync();
+        await JudgeAsync(cancel);
     }
 
     private async Task ShowAsync(BlankFit fit)

@@ -101,8 +101,8 @@ public sealed class ScenarioTests : IAsyncLifetime
         await using var db = Db();
         var orders = await db.Orders.ToListAsync();
 
-        Assert.True(orders.Count(order => order.Verdict == Feasibility.Verdict.NotGrindable) >= 3);
-        Assert.All(orders.Where(order => order.Verdict == Feasibility.Verdict.NotGrindable), order => Assert.Equal(OrderState.Declined, order.State));
+        Assert.True(orders.Count(order => order.Verdict == Shop.Feasibility.Verdict.NotGrindable) >= 3);
+        Assert.All(orders.Where(order => order.Verdict == Shop.Feasibility.Verdict.NotGrindable), order => Assert.Equal(OrderState.Declined, order.State));
         Assert.All(orders.Where(order => order.QuotedPartNumber is not null), order => Assert.True(order.Price > 0));
     }
 
@@ -142,7 +142,7 @@ public sealed class ScenarioTests : IAsyncLifetime
 
         var error = await Assert.ThrowsAsync<ScenarioException>(() => Scenario.LoadAsync(db, folder.Path));
 
-        Assert.Matches(@"\n  orders\.csv, line 2, blankPart: The cam cannot be ground from it: The line contact of a roller", error.Message);
+        Assert.Matches(@"\n  orders\.csv, line 2, blankPart: Blank RV8R-HI-01 cannot become this cam: The line contact of a roller", error.Message);
         Assert.False(await db.Customers.AnyAsync());
         Assert.False(await db.EngineFamilies.AnyAsync());
     }

@@ -53,7 +53,7 @@ public sealed class TrackPageTests(StaffShop shop) : IClassFixture<StaffShop>
         await using var browser = shop.Browser("nobody");
         var page = browser.Render<Track>(parts => parts.Add(track => track.Code, "nope"));
         page.WaitForState(() => page.FindAll("h1").Count == 1, Patience);
-        Assert.Equal("No order has this code", page.Find("h1").TextContent);
+        page.WaitForAssertion(() => Assert.Equal("No order has this code", page.Find("h1").TextContent), TimeSpan.FromSeconds(20));
         Assert.Single(page.FindAll("#tracking-code"));
     }
 

@@ -1,3 +1,4 @@
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
 using GrindShop.Web.Public;
@@ -53,6 +54,15 @@ public sealed class TrackingTests
     private static Order NewOrder()
     {
         var enquiry = new Enquiry { SubmitKey = "key", Channel = OrderChannel.Web, Spec = new CamSpec(), Contact = new Contact { Name = "Somebody" } };
-        return Order.Receive(OrderNumbers.Next(1), enquiry, new Customer { Name = "Somebody", Since = Day }, null, "customer", Day);
+        return Order.Receive(OrderNumbers.Next(1), enquiry, new Customer { Name = "Somebody", Since = Day }, Answer, "customer", Day);
     }
+
+    /// <summary>A price stands on a blank that fits; which cam it becomes is not looked at here.</summary>
+    private static FeasibilityAnswer Answer => new()
+    {
+        Verdict = Verdict.FromStock,
+        Reasons = [],
+        Grind = null!,
+        Blanks = [new BlankFit { PartNumber = "PART", InStock = true, Fits = true, NeedsHeatTreat = false, LeadTimeDays = 0, Gear = new GearAdvice(GearVerdict.None, ""), Reasons = [] }],
+    };
 }

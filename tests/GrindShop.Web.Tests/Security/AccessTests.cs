@@ -24,11 +24,19 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
     /// <summary>Who may open which page; a new page must be written down here.</summary>
     private static readonly Dictionary<string, string[]> Pages = new()
     {
-        ["/"] = Public, ["/spec"] = Public, ["/geometry"] = Public, ["/track/{code?}"] = Public,
-        ["/sign-in"] = Public, ["/not-found"] = Public, ["/not-allowed"] = Public, ["/error"] = Public,
+        ["/"] = Public,
+        ["/spec"] = Public,
+        ["/geometry"] = Public,
+        ["/track/{code?}"] = Public,
+        ["/sign-in"] = Public,
+        ["/not-found"] = Public,
+        ["/not-allowed"] = Public,
+        ["/error"] = Public,
         ["/start"] = ["Desk", "Floor", "Owner"],
-        ["/desk"] = ["Desk", "Owner"], ["/desk/orders/{number}"] = ["Desk", "Owner"],
-        ["/floor"] = ["Floor", "Owner"], ["/floor/jobs/{code}"] = ["Floor", "Owner"],
+        ["/desk"] = ["Desk", "Owner"],
+        ["/desk/orders/{number}"] = ["Desk", "Owner"],
+        ["/floor"] = ["Floor", "Owner"],
+        ["/floor/jobs/{code}"] = ["Floor", "Owner"],
         ["/office"] = ["Owner"],
     };
 
@@ -144,7 +152,10 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         var token = Token().Match(page).Groups[1].Value;
         return await client.PostAsync("/sign-in" + query, new FormUrlEncodedContent(new Dictionary<string, string>
         {
-            ["_handler"] = "sign-in", ["__RequestVerificationToken"] = token, ["Input.User"] = user, ["Input.Password"] = password,
+            ["_handler"] = "sign-in",
+            ["__RequestVerificationToken"] = token,
+            ["Input.User"] = user,
+            ["Input.Password"] = password,
         }));
     }
 

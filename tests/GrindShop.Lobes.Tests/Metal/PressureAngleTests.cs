@@ -1,0 +1,21 @@
+namespace GrindShop.Lobes.Tests.Metal;
+
+public sealed class PressureAngleTests
+{
+    // The refined figure of the contour is checked against the eccentric circle, which has an exact answer; this one only has to stand beside it.
+    [Theory]
+    [InlineData(.9)]
+    [InlineData(1.1)]
+    [InlineData(1.4)]
+    public void Advice_stands_within_a_hundredth_of_a_degree_of_the_contour(double baseCircle)
+    {
+        var law = PolynomialLaw.Solve(new LobeSpec(.42, 240, 286, .006));
+        var roller = Follower.Roller(.375);
+
+        Assert.Equal(LobeContour.Of(law, roller, baseCircle).MaxPressureAngleDeg!.Value, new FinishLobe(law, roller).PressureAngleDeg(baseCircle)!.Value, .01);
+    }
+
+    [Fact]
+    public void A_flat_face_has_none() =>
+        Assert.Null(new FinishLobe(PolynomialLaw.Solve(new LobeSpec(.3, 220, 270, .006)), Follower.Flat).PressureAngleDeg(1.1));
+}

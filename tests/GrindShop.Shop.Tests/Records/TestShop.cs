@@ -1,0 +1,82 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
+using GrindShop.Shop.Routing;
+using GrindShop.Shop.Tests.Feasibility;
+using GrindShop.Shop.Tests.Orders;
+using GrindShop.Testing;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Time.Testing;
+using Npgsql;
+
+namespace GrindShop.Shop.Tests.Records;
+
+/// <summary>A web node's worth of the shop on a test database, with its own connections and the tests' clock.</summary>
+internal sealed class TestShop : IAsyncDisposable
+{
+    public static readonly DateTimeOffset Now = new(2026, 3, 11, 15, 30, 0, TimeSpan.Zero);
+    private readonly ServiceProvider _services;
+    private readonly string _connectionString;
+
+    public TestShop(TestDatabase database, string node = "one")
+    {
+        _connectionString = new NpgsqlConnectionStringBuilder(database.ConnectionString) { ApplicationName = node, Timeout = 60 }.ToString();
+        _services = new ServiceCollection().AddLogging().AddSingleton<TimeProvider>(Clock).AddShop(_connectionString).BuildServiceProvider();
+    }
+
+    public FakeTimeProvider Clock { get; } = new(Now);
+
+    public Catalog Catalog => Of<Catalog>();
+
+    public OrderDesk Desk => Of<OrderDesk>();
+
+    public SpecIntake Intake => Of<SpecIntake>();
+
+    public Allocation Allocation => Of<Allocation>();
+
+    public JobFloor Floor => Of<JobFloor>();
+
+    public ChangeListener Listener => Of<ChangeListener>();
+
+    public ShopDb Db() => Of<IDbContextFactory<ShopDb>>().CreateDbContext();
+
+    public async ValueTask DisposeAsync()
+    {
+        await _services.DisposeAsync();
+        await using var pooled = new NpgsqlConnection(_connectionString);
+        NpgsqlConnection.ClearPool(pooled);
+    }
+
+    /// <summary>A part of the demo with nothing on its shelf but one new lot, and accepted orders for the very cam it was milled for.</summary>
+    public async Task<(BlankPart Part, BlankLot Lot)> StockAsync(int blanks)
+    {
+        await using var db = Db();
+        var lots = db.BlankLots;
+        var part = await db.BlankParts.Include(part => part.EngineFamily)
+            .FirstAsync(part => part.Form == BlankForm.Milled && !lots.Any(lot => lot.BlankPartId == part.Id && lot.OnHand > lot.Allocated));
+        var lot = BlankLot.Receive(part, "TEST-1", "A1", blanks, "Owner", Now);
+        db.Add(lot);
+        await db.SaveChangesAsync();
+        return (part, lot);
+    }
+
+    public async Task<List<Order>> AcceptedOrdersAsync(string partNumber, int count)
+    {
+        var grind = Shelf.Nominal(Shelf.Blank(partNumber));
+        var answer = await Catalog.JudgeAsync(grind);
+        await using var db = Db();
+        var customer = await db.Customers.FirstAsync();
+        var orders = new List<Order>();
+        for (var i = 0; i < count; i++)
+            orders.Add(SomeOrders.Accepted(await db.NextOrderNumbersAsync(default), answer, partNumber, customer));
+        db.AddRange(orders);
+        await db.SaveChangesAsync();
+        return orders;
+    }
+
+    public Task<Outcome<Job>> StartAsync(Order order, string partNumber) => Allocation.StartAsync(order.Number, order.Version, partNumber, "Desk");
+
+    private T Of<T>() where T : notnull => _services.GetRequiredService<T>();
+}
