@@ -29,9 +29,19 @@ public sealed class SpecQueryTests(StaffShop shop) : IClassFixture<StaffShop>
         from train in Gen.Select(Maybe(FieldRange.FollowerDiameter), Maybe(FieldRange.RockerRatio))
         select new CamSpec
         {
-            EngineFamily = "RV8-R", Side = side, Lifter = lifter, DistributorGear = gear, FiringOrder = order, Intake = intake, Exhaust = exhaust,
-            LobeSeparationCamDeg = timing.Item1, IntakeCenterlineCrankDeg = timing.Item2, AdvanceCrankDeg = timing.Item3, MaxBaseCircleDiameterIn = timing.Item4,
-            FollowerDiameterIn = train.Item1, RockerRatio = train.Item2,
+            EngineFamily = "RV8-R",
+            Side = side,
+            Lifter = lifter,
+            DistributorGear = gear,
+            FiringOrder = order,
+            Intake = intake,
+            Exhaust = exhaust,
+            LobeSeparationCamDeg = timing.Item1,
+            IntakeCenterlineCrankDeg = timing.Item2,
+            AdvanceCrankDeg = timing.Item3,
+            MaxBaseCircleDiameterIn = timing.Item4,
+            FollowerDiameterIn = train.Item1,
+            RockerRatio = train.Item2,
         };
 
     [Fact]
