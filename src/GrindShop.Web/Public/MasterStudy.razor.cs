@@ -37,9 +37,10 @@ public sealed partial class MasterStudy
 
     protected override void OnInitialized() => Read();
 
+    /// <summary>The first, static picture of the page does not wait for it.</summary>
     protected override Task OnParametersSetAsync()
     {
-        if (ReferenceEquals(_of, Judged))
+        if (!RendererInfo.IsInteractive || ReferenceEquals(_of, Judged))
             return Task.CompletedTask;
         _of = Judged;
         return ComputeAsync(_asked.Next());
