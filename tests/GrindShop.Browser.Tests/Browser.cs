@@ -21,6 +21,7 @@ public sealed class Browser : IAsyncLifetime
         await App.InitializeAsync();
         Address = App.Listen();
         _playwright = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(20_000);
         _chromium = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM") ?? "/usr/bin/chromium", Args = Arguments });
     }
 

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using GrindShop.Shop.Records;
-using Scalar.AspNetCore;
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.OpenApi;
 
 namespace GrindShop.Web.Api;
 
@@ -10,11 +11,8 @@ internal static class ShopApi
     public static void AddShopApi(this IServiceCollection services)
     {
         services.AddProblemDetails();
-        services.AddOpenApi("v1", api => api.AddDocumentTransformer((document, _, _) =>
-        {
-            document.Info = new() { Title = "GrindShop API", Version = "v1", Description = "Lengths in inches; cam degrees unless a name says crank." };
-            return Task.CompletedTask;
-        }));
+        services.AddScoped<ApiBook>();
+        services.AddOpenApi(ApiBook.Document, Describe);
         services.ConfigureHttpJsonOptions(json =>
         {
             ShopJson.Configure(json.SerializerOptions).DefaultIgnoreCondition = JsonIgnoreCondition.Never;
@@ -22,10 +20,27 @@ internal static class ShopApi
         });
     }
 
+    private static void Describe(OpenApiOptions api)
+    {
+        api.AddDocumentTransformer((document, _, _) =>
+        {
+            document.Info = new() { Title = "GrindShop API", Version = ApiBook.Document, Description = "Lengths in inches; cam degrees unless a name says crank." };
+            return Task.CompletedTask;
+        });
+        api.AddSchemaTransformer((schema, context, _) =>
+        {
+            // The writer of finite numbers hides from the document that they are numbers.
+            if (context.JsonTypeInfo.Type == typeof(double))
+                schema.Type = JsonSchemaType.Number;
+            else if (context.JsonTypeInfo.Type == typeof(double?))
+                schema.Type = JsonSchemaType.Number | JsonSchemaType.Null;
+            return Task.CompletedTask;
+        });
+    }
+
     public static void MapShopApi(this WebApplication app)
     {
         app.MapOpenApi().AllowAnonymous();
-        app.MapScalarApiReference("/api", reference => reference.WithTitle("GrindShop API").DisableDefaultFonts().DisableAgent().DisableMcp().DisableTelemetry().HideDeveloperTools().HideClientButton()).AllowAnonymous();
         var api = app.MapGroup("/api/v1").AllowAnonymous().DisableAntiforgery();
         MapCalculations(api.MapGroup("/calc").WithTags("Calculations"));
         MapCatalog(api.MapGroup("").WithTags("Catalog"));

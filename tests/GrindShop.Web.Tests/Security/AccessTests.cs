@@ -27,6 +27,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/"] = Public,
         ["/spec"] = Public,
         ["/geometry"] = Public,
+        ["/api"] = Public,
         ["/track/{code?}"] = Public,
         ["/sign-in"] = Public,
         ["/not-found"] = Public,
