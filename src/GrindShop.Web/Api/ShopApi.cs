@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using GrindShop.Shop.Records;
 using Microsoft.AspNetCore.OpenApi;
@@ -34,6 +36,8 @@ internal static class ShopApi
                 schema.Type = JsonSchemaType.Number;
             else if (context.JsonTypeInfo.Type == typeof(double?))
                 schema.Type = JsonSchemaType.Number | JsonSchemaType.Null;
+            if (context.JsonPropertyInfo?.AttributeProvider?.GetCustomAttributes(typeof(AllowedValuesAttribute), true).FirstOrDefault() is AllowedValuesAttribute allowed)
+                schema.Enum = [.. allowed.Values.Select(value => JsonValue.Create((string)value!))];
             return Task.CompletedTask;
         });
     }
