@@ -44,7 +44,7 @@ public static class MasterLobe
     private static MasterResult Result(LiftLaw law, WheelSetting setting, IReadOnlyList<double> durationsAtIn, bool isSound) =>
         new(setting, law.LobeLiftIn, [.. durationsAtIn.Select(at => new CheckedDuration(at, law.DurationCrankDeg(at)))], isSound);
 
-    private static bool IsSound(LiftLaw law, Follower follower, WheelSetting madeAt, WheelSetting groundAt)
+    internal static bool IsSound(LiftLaw law, Follower follower, WheelSetting madeAt, WheelSetting groundAt)
     {
         var made = LobeContour.Of(law, follower, madeAt.BaseCircleDiameterIn);
         return !made.IsUndercut && made.WheelReaches(madeAt.WheelRadiusIn) && !LobeContour.Of(

@@ -35,9 +35,6 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
         }
     }
 
-    /// <summary>The next question reads the catalog anew.</summary>
-    public void Forget() => _content = null;
-
     /// <summary>Completes a specification by the family's usual values; see <see cref="SpecCompletion"/>.</summary>
     public async Task<CompletedSpec> CompleteAsync(CamSpec spec, CancellationToken cancel = default) =>
         SpecCompletion.Complete(spec, (await ContentAsync(cancel)).Family(spec.EngineFamily));

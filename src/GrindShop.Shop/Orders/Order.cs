@@ -55,6 +55,9 @@ public sealed class Order
 
     public Customer Customer { get; private set; } = null!;
 
+    /// <summary>Name and addresses as they were given with this order; a known customer may have given others.</summary>
+    public Contact Contact { get; private set; } = new();
+
     /// <summary>The customer's own name or number for this cam.</summary>
     public string? CustomerReference { get; private set; }
 
@@ -97,6 +100,7 @@ public sealed class Order
             SubmitDigest = enquiry.Digest(),
             Channel = enquiry.Channel,
             Customer = customer,
+            Contact = enquiry.Contact,
             CustomerReference = enquiry.CustomerReference,
             Spec = enquiry.Spec,
             Answer = answer,

@@ -54,6 +54,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.Property(order => order.SubmitKey).HasMaxLength(200);
         table.Property(order => order.SubmitDigest).HasMaxLength(64);
         table.Property(order => order.CustomerReference).HasMaxLength(100);
+        table.Property(order => order.Contact).HasJson();
         table.Property(order => order.Spec).HasJson();
         table.Property(order => order.Answer).HasJson();
         table.Property(order => order.PriceLines).HasJson();

@@ -6,7 +6,7 @@ namespace GrindShop.Web.Api;
 
 public sealed class LobeFields
 {
-    [Required, Range(.05, 1.0)]
+    [Required, Range(.0501, 1.0)]
     public double? LobeLiftIn { get; set; }
 
     [Required, Range(60, 400)]
@@ -15,7 +15,7 @@ public sealed class LobeFields
     [Required, Range(60, 700)]
     public double? AdvertisedDurationCrankDeg { get; set; }
 
-    [Required, Range(.0005, .049)]
+    [Required, Range(.0005, .045)]
     public double? AdvertisedAtIn { get; set; }
 }
 
@@ -193,10 +193,10 @@ public sealed class MasterRequest
     [Required]
     public WheelFields? MadeAt { get; set; }
 
-    [Required, MaxLength(50)]
+    [Required, MaxLength(25)]
     public WheelFields[]? GroundAt { get; set; }
 
-    [Required, Range(0, 1), MaxLength(50)]
+    [Required, Range(0, 1), MaxLength(25)]
     public double[]? DurationsAtIn { get; set; }
 }
 

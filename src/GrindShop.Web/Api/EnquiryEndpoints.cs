@@ -4,6 +4,7 @@ using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
+using GrindShop.Web.Public;
 
 namespace GrindShop.Web.Api;
 
@@ -62,7 +63,7 @@ internal static class EnquiryEndpoints
     }
 
     public static async Task<IResult> TrackAsync(string code, OrderDesk desk, JobFloor floor, CancellationToken cancel) =>
-        await desk.TrackAsync(code, cancel) is { } order
+        await desk.TrackAsync(TrackingCodes.Read(code) ?? "", cancel) is { } order
             ? Results.Ok(Tracked(order, await floor.JobsOfAsync(order.Number, cancel)))
             : Results.Problem(statusCode: StatusCodes.Status404NotFound, title: "There is no order of this tracking code.");
 

@@ -2,6 +2,7 @@ using GrindShop.Papers;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
+using GrindShop.Web.Public;
 using GrindShop.Web.Security;
 
 namespace GrindShop.Web.Api;
@@ -9,6 +10,9 @@ namespace GrindShop.Web.Api;
 /// <summary>The papers as PDF, printed from the present state of the job.</summary>
 internal static class PaperEndpoints
 {
+    /// <summary>The address that tablets use, where it is not the one the browser asked: behind a proxy.</summary>
+    private const string AddressSetting = "GRINDSHOP_ADDRESS";
+
     private const string Pdf = "application/pdf";
 
     public static void MapPapers(this WebApplication app)
@@ -19,12 +23,12 @@ internal static class PaperEndpoints
         papers.MapGet("/spec-card/{trackingCode}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
     }
 
-    private static async Task<IResult> TravelerAsync(string code, HttpRequest http, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    private static async Task<IResult> TravelerAsync(string code, HttpRequest http, IConfiguration configuration, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {
         if (await floor.FindAsync(code, cancel) is not { } job)
             return Results.NotFound();
         var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
-        var address = $"{http.Scheme}://{http.Host}/floor/jobs/{job.Code}";
+        var address = $"{configuration[AddressSetting]?.TrimEnd('/') ?? $"{http.Scheme}://{http.Host}"}/floor/jobs/{job.Code}";
         return Results.File(TravelerPaper.Print(new TravelerFacts(job, settings, address, clock.GetUtcNow())), Pdf);
     }
 
@@ -34,7 +38,7 @@ internal static class PaperEndpoints
     /// <summary>For the customer once the cam has shipped.</summary>
     private static async Task<IResult> SpecCardOfCustomerAsync(string trackingCode, OrderDesk desk, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {
-        if (await desk.TrackAsync(trackingCode, cancel) is not { } order)
+        if (await desk.TrackAsync(TrackingCodes.Read(trackingCode) ?? "", cancel) is not { } order)
             return Results.NotFound();
         var shipped = (await floor.JobsOfAsync(order.Number, cancel)).LastOrDefault(job => job.ShippedAt is not null);
         return shipped is null ? Results.NotFound() : await SpecCardAsync(shipped, catalog, clock, cancel);

@@ -79,15 +79,28 @@ internal sealed class RequestReader(FieldProblems problems)
 
     private object? Text(PropertyInfo property, JsonElement given, string field, string name)
     {
-        if (given.ValueKind != JsonValueKind.String)
-            problems.Add(field, $"{name} must be a text.");
-        else if (property.GetCustomAttribute<AllowedValuesAttribute>() is { } allowed && !allowed.Values.Contains(given.GetString()))
+        if (given.ValueKind != JsonValueKind.String || Characters(given) is not { } text)
+            problems.Add(field, $"{name} must be a text of valid characters.");
+        else if (property.GetCustomAttribute<AllowedValuesAttribute>() is { } allowed && !allowed.Values.Contains(text))
             problems.Add(field, $"{name} must be one of: {string.Join(", ", allowed.Values)}.");
-        else if (property.GetCustomAttribute<MaxLengthAttribute>() is { } most && given.GetString()!.Length > most.Length)
+        else if (property.GetCustomAttribute<MaxLengthAttribute>() is { } most && text.Length > most.Length)
             problems.Add(field, $"{name} must be at most {most.Length} characters long.");
         else
-            return given.GetString();
+            return text;
         return null;
+    }
+
+    /// <summary>Null where the bytes are no UTF-8 or an escape is half a character.</summary>
+    private static string? Characters(JsonElement given)
+    {
+        try
+        {
+            return given.GetString();
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
     }
 
     private Array? Array(PropertyInfo property, Type elementType, JsonElement given, string field, string name)

@@ -24,7 +24,7 @@ public sealed class BadInputTests(ShopApp app) : IClassFixture<ShopApp>
     };
 
     private static readonly string[] Wrongs =
-        ["-1", "1e308", "1e999", "\"222\"", "\"25 mm\"", "true", "[]", "{}", "\"<script>alert(1)</script>\"", "-0.0001e-300", "{\"a\":{\"b\":[1]}}"];
+        ["-1", "1e308", "1e999", "\"222\"", "\"25 mm\"", "true", "[]", "{}", "\"<script>alert(1)</script>\"", "-0.0001e-300", "{\"a\":{\"b\":[1]}}", "\"\\ud800\"", "\"\\u0000\""];
 
     public static TheoryData<string> Paths => [.. Good.Keys];
 
@@ -63,6 +63,28 @@ public sealed class BadInputTests(ShopApp app) : IClassFixture<ShopApp>
     public async Task A_body_that_is_no_object_is_a_400(string body)
     {
         Assert.Contains("body", (await _client.PostBadAsync("calc/lobe", body)).Keys);
+    }
+
+    [Theory]
+    [InlineData("calc/lobe", "{\"follower\":{\"kind\":\"\\ud800\"}}", "follower.kind")]
+    [InlineData("feasibility", "{\"engineFamily\":\"\\ud800\"}", "engineFamily")]
+    public async Task Half_a_character_is_named(string path, string body, string field) => Assert.Contains(field, (await _client.PostBadAsync(path, body)).Keys);
+
+    [Fact]
+    public async Task Bytes_that_are_no_text_are_a_400()
+    {
+        byte[] body = [.. "{\"engineFamily\":\""u8, 0xff, 0xfe, .. "\"}"u8];
+        using var content = new ByteArrayContent(body) { Headers = { ContentType = new("application/json") } };
+        using var response = await _client.PostAsync("/api/v1/feasibility", content);
+        Assert.Equal(HttpStatusCode.BadRequest, response.StatusCode);
+    }
+
+    [Fact]
+    public async Task More_masters_than_can_be_answered_at_once_are_refused()
+    {
+        var settings = string.Join(',', Enumerable.Repeat("""{"baseCircleDiameterIn":1.0,"wheelRadiusIn":9}""", 25));
+        var errors = await _client.PostBadAsync("calc/master", $$"""{"lobe":{{ApiClient.Lobe}},"follower":{{ApiClient.Roller}},"madeAt":{"baseCircleDiameterIn":1.1,"wheelRadiusIn":9},"groundAt":[{{settings}}],"durationsAtIn":[0.006,0.02,0.05,0.1,0.2]}""");
+        Assert.Contains("groundAt", errors.Keys);
     }
 
     [Fact]

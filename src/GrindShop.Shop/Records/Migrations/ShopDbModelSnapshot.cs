@@ -633,6 +633,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("channel");
 
+                    b.Property<string>("Contact")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("contact");
+
                     b.Property<int>("CustomerId")
                         .HasColumnType("integer")
                         .HasColumnName("customer_id");

@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125113637_Initial")]
+    [Migration("20261125131934_Initial")]
     partial class Initial
     {
         /// <inheritdoc />
@@ -635,6 +635,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("channel");
+
+                    b.Property<string>("Contact")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("contact");
 
                     b.Property<int>("CustomerId")
                         .HasColumnType("integer")

@@ -336,6 +336,7 @@ namespace GrindShop.Shop.Records.Migrations
                     channel = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
                     state = table.Column<string>(type: "character varying(40)", maxLength: 40, nullable: false),
                     customer_id = table.Column<int>(type: "integer", nullable: false),
+                    contact = table.Column<string>(type: "jsonb", nullable: false),
                     customer_reference = table.Column<string>(type: "character varying(100)", maxLength: 100, nullable: true),
                     spec = table.Column<string>(type: "jsonb", nullable: false),
                     answer = table.Column<string>(type: "jsonb", nullable: true),
