@@ -14,7 +14,7 @@ public sealed class ApiBookTests(ShopApp app) : IClassFixture<ShopApp>
         var stock = calls.Single(call => call.Address == "/api/v1/calc/stock");
 
         Assert.Equal(11, calls.Count);
-        Assert.Contains(new ApiField("finish.lobe.lobeLiftIn", "number", "0.05 to 1", true), stock.Takes);
+        Assert.Contains(new ApiField("finish.lobe.lobeLiftIn", "number", "0.0501 to 1", true), stock.Takes);
         Assert.Contains(stock.Takes, field => field is { Path: "blank.form", Kind: "milled | round", IsRequired: true });
         Assert.Contains(stock.Answers, field => field.Path == "maxBaseCircleDiameterIn");
         Assert.Contains(calls.Single(call => call.Address.EndsWith("/feasibility", StringComparison.Ordinal)).Answers, field => field.Path == "blanks[].gear.verdict");
