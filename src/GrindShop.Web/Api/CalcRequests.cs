@@ -110,7 +110,8 @@ public sealed class LobeHolder
     public LobeFields? Lobe { get; set; }
 }
 
-public sealed class WindowBlankFields
+/// <summary>A pair of lobes and how they stand.</summary>
+public class WindowFinishFields
 {
     [Required]
     public LobeHolder? Intake { get; set; }
@@ -120,12 +121,6 @@ public sealed class WindowBlankFields
 
     [Required]
     public FollowerFields? Follower { get; set; }
-
-    [Required, Range(.1, 10)]
-    public double? BaseCircleDiameterIn { get; set; }
-
-    [Required, Range(0, 1)]
-    public double? StockIn { get; set; }
 
     [Required, Range(60, 180)]
     public double? LobeSeparationCamDeg { get; set; }
@@ -134,22 +129,14 @@ public sealed class WindowBlankFields
     public double? IntakeCenterlineCrankDeg { get; set; }
 }
 
-public sealed class WindowFinishFields
+/// <summary>The pair a blank was milled for, with its base circle and the stock around it.</summary>
+public sealed class WindowBlankFields : WindowFinishFields
 {
-    [Required]
-    public LobeHolder? Intake { get; set; }
+    [Required, Range(.1, 10)]
+    public double? BaseCircleDiameterIn { get; set; }
 
-    [Required]
-    public LobeHolder? Exhaust { get; set; }
-
-    [Required]
-    public FollowerFields? Follower { get; set; }
-
-    [Required, Range(60, 180)]
-    public double? LobeSeparationCamDeg { get; set; }
-
-    [Required, Range(0, 240)]
-    public double? IntakeCenterlineCrankDeg { get; set; }
+    [Required, Range(0, 1)]
+    public double? StockIn { get; set; }
 }
 
 public sealed class WindowRequest
