@@ -1,7 +1,10 @@
+using GrindShop.Shop.Drafts;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
+using GrindShop.Shop.Starting;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -18,6 +21,10 @@ public static class ShopServices
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton<Catalog>();
         services.AddSingleton<SpecIntake>();
+        services.AddSingleton<StartRuleBook>();
+        services.AddSingleton<GrindBook>();
+        services.AddSingleton<DraftBook>();
+        services.AddHostedService<OldDrafts>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();

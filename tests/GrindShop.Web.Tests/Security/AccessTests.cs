@@ -26,6 +26,9 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
     {
         ["/"] = Public,
         ["/spec"] = Public,
+        ["/spec/guided"] = Public,
+        ["/spec/resume/{code}"] = Public,
+        ["/grinds"] = Public,
         ["/geometry"] = Public,
         ["/api"] = Public,
         ["/track/{code?}"] = Public,
