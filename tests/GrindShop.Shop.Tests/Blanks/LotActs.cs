@@ -9,12 +9,10 @@ internal sealed record LotAct(StockMovementKind Kind, int Amount)
 {
     private const string By = "Somebody", Reason = "because";
 
-    public static readonly Gen<LotAct> Any = Gen.Select(
-        Gen.OneOfConst(
-            StockMovementKind.Allocate, StockMovementKind.Allocate, StockMovementKind.Release, StockMovementKind.Consume, StockMovementKind.Scrap, StockMovementKind.Count,
-            StockMovementKind.Adjust, StockMovementKind.Quarantine, StockMovementKind.Clear, StockMovementKind.Relocate),
-        Gen.Int[1, 4],
-        (kind, amount) => new LotAct(kind, amount));
+    private static readonly StockMovementKind[] Kinds =
+        [.. Enum.GetValues<StockMovementKind>().Except([StockMovementKind.Receipt, StockMovementKind.Correct]), StockMovementKind.Allocate];
+
+    public static readonly Gen<LotAct> Any = Gen.Select(Gen.Int[0, Kinds.Length - 1], Gen.Int[1, 4], (kind, amount) => new LotAct(Kinds[kind], amount));
 
     private string Job => $"J{Amount}";
 
