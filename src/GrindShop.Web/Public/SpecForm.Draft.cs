@@ -2,6 +2,7 @@ using GrindShop.Shop.Drafts;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Records;
+using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.WebUtilities;
 
@@ -13,6 +14,7 @@ public sealed partial class SpecForm
     /// <summary>A pause in typing after which the shop keeps the draft; until then the device keeps it alone.</summary>
     private static readonly TimeSpan KeepPause = TimeSpan.FromSeconds(1);
 
+    private readonly LatestOnly _keeping = new();
     private DraftKeeper _keeper = default!;
     private DeviceDraft? _device;
     private ElementReference _form;
@@ -35,6 +37,7 @@ public sealed partial class SpecForm
     public async ValueTask DisposeAsync()
     {
         _typing.Dispose();
+        _keeping.Dispose();
         if (_device is not null)
             await _device.DisposeAsync();
     }
@@ -151,7 +154,7 @@ public sealed partial class SpecForm
     /// <summary>Nothing of the draft stays, neither with the shop nor on the device.</summary>
     private async Task EndAsync()
     {
-        _typing.Next();
+        _keeping.Next();
         if (Kept!.Code is { } code)
             await Drafts.EndAsync(code);
         if (_device is not null)

@@ -123,7 +123,7 @@ public sealed partial class SpecForm
     private async Task TypedAsync()
     {
         var cancel = _typing.Next();
-        await Task.WhenAll(AnswerSoonAsync(cancel), KeepSoonAsync(cancel));
+        await Task.WhenAll(AnswerSoonAsync(cancel), KeepSoonAsync(_keeping.Next()));
     }
 
     private async Task AnswerSoonAsync(CancellationToken cancel)
@@ -135,6 +135,15 @@ public sealed partial class SpecForm
         StateHasChanged();
     }
 
+    /// <summary>Engines, blanks or rules have changed: the same question has a new answer, and what was typed stays.</summary>
+    private async Task JudgeAnewAsync()
+    {
+        var cancel = _typing.Next();
+        (_families, _prices) = ((await Catalog.ContentAsync(cancel)).Families, await Prices.PriceRulesAsync(cancel));
+        await ReadAsync();
+        await JudgeAsync(cancel, anew: true);
+    }
+
     private async Task ReadAsync()
     {
         var content = await Catalog.ContentAsync();
@@ -144,11 +153,11 @@ public sealed partial class SpecForm
     }
 
     /// <summary>The answer to what stands there now; the old one stays in view until the new one is known.</summary>
-    private async Task JudgeAsync(CancellationToken cancel)
+    private async Task JudgeAsync(CancellationToken cancel, bool anew = false)
     {
         if (_reading.Grind is not { } grind)
             _judged = null;
-        else if (_judged?.Answer.Grind != grind)
+        else if (anew || _judged?.Answer.Grind != grind)
         {
             await TakeAsync(AnswerAsync(grind, cancel), cancel);
             StateHasChanged();

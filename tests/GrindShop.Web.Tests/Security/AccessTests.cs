@@ -30,6 +30,8 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/spec/resume/{code}"] = Public,
         ["/grinds"] = Public,
         ["/geometry"] = Public,
+        ["/learn"] = Public,
+        ["/learn/{slug}"] = Public,
         ["/api"] = Public,
         ["/track/{code?}"] = Public,
         ["/sign-in"] = Public,

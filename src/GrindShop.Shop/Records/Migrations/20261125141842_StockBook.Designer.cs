@@ -12,8 +12,8 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125140942_WaysIn")]
-    partial class WaysIn
+    [Migration("20261125141842_StockBook")]
+    partial class StockBook
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -24,6 +24,9 @@ namespace GrindShop.Shop.Records.Migrations
                 .HasAnnotation("Relational:MaxIdentifierLength", 63);
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
+
+            modelBuilder.HasSequence("lot_numbers")
+                .StartsAt(1001L);
 
             modelBuilder.HasSequence("order_numbers")
                 .StartsAt(1001L);
@@ -45,6 +48,18 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("blank_part_id");
 
+                    b.Property<string>("Certificate")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("certificate");
+
+                    b.Property<string>("HeatNumber")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("heat_number");
+
                     b.Property<string>("Location")
                         .IsRequired()
                         .HasColumnType("text")
@@ -60,9 +75,28 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("on_hand");
 
+                    b.Property<string>("PurchaseLine")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("purchase_line");
+
+                    b.Property<string>("QuarantineReason")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("quarantine_reason");
+
+                    b.Property<string>("ReceiptKey")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("receipt_key");
+
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("received_at");
+
+                    b.Property<int?>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
 
                     b.HasKey("Id")
                         .HasName("pk_blank_lots");
@@ -73,6 +107,13 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("LotNumber")
                         .IsUnique()
                         .HasDatabaseName("ix_blank_lots_lot_number");
+
+                    b.HasIndex("ReceiptKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_blank_lots_receipt_key");
+
+                    b.HasIndex("SupplierId")
+                        .HasDatabaseName("ix_blank_lots_supplier_id");
 
                     b.ToTable("blank_lots", null, t =>
                         {
@@ -221,6 +262,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(100)")
                         .HasColumnName("by");
 
+                    b.Property<string>("CommandKey")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<string>("JobCode")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("job_code");
+
                     b.Property<string>("Kind")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -239,10 +290,17 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_stock_movements");
 
-                    b.HasIndex("BlankLotId")
-                        .HasDatabaseName("ix_stock_movements_blank_lot_id");
+                    b.HasIndex("JobCode")
+                        .HasDatabaseName("ix_stock_movements_job_code");
 
-                    b.ToTable("stock_movements", (string)null);
+                    b.HasIndex("BlankLotId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_stock_movements_blank_lot_id_command_key");
+
+                    b.ToTable("stock_movements", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_stock_movements_job", "(kind IN ('Allocate', 'Release', 'Consume')) = (job_code IS NOT NULL) AND (allocated_change = 0 OR job_code IS NOT NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.Vendor", b =>
@@ -287,61 +345,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasDatabaseName("ix_vendors_code");
 
                     b.ToTable("vendors", (string)null);
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Drafts.KeptDraft", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<DateTimeOffset>("ChangedAt")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("changed_at");
-
-                    b.Property<string>("Code")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)")
-                        .HasColumnName("code");
-
-                    b.Property<int>("Revision")
-                        .IsConcurrencyToken()
-                        .HasColumnType("integer")
-                        .HasColumnName("revision");
-
-                    b.Property<string>("SubmitKey")
-                        .IsRequired()
-                        .HasMaxLength(200)
-                        .HasColumnType("character varying(200)")
-                        .HasColumnName("submit_key");
-
-                    b.Property<string>("Texts")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("texts");
-
-                    b.HasKey("Id")
-                        .HasName("pk_kept_drafts");
-
-                    b.HasIndex("ChangedAt")
-                        .HasDatabaseName("ix_kept_drafts_changed_at");
-
-                    b.HasIndex("Code")
-                        .IsUnique()
-                        .HasDatabaseName("ix_kept_drafts_code");
-
-                    b.HasIndex("SubmitKey")
-                        .IsUnique()
-                        .HasDatabaseName("ix_kept_drafts_submit_key");
-
-                    b.ToTable("kept_drafts", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_kept_drafts_size", "length(texts::text) <= 80000");
-                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Engines.EngineFamily", b =>
@@ -584,102 +587,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasDatabaseName("ix_lifter_rules_alloy_lifter");
 
                     b.ToTable("lifter_rules", (string)null);
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Code")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)")
-                        .HasColumnName("code");
-
-                    b.Property<int>("EngineFamilyId")
-                        .HasColumnType("integer")
-                        .HasColumnName("engine_family_id");
-
-                    b.Property<string>("Entry")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("entry");
-
-                    b.Property<bool>("Retired")
-                        .HasColumnType("boolean")
-                        .HasColumnName("retired");
-
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
-                    b.HasKey("Id")
-                        .HasName("pk_catalog_grinds");
-
-                    b.HasIndex("Code")
-                        .IsUnique()
-                        .HasDatabaseName("ix_catalog_grinds_code");
-
-                    b.HasIndex("EngineFamilyId")
-                        .HasDatabaseName("ix_catalog_grinds_engine_family_id");
-
-                    b.ToTable("catalog_grinds", (string)null);
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
-                {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<DateTimeOffset>("At")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("at");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasMaxLength(100)
-                        .HasColumnType("character varying(100)")
-                        .HasColumnName("by");
-
-                    b.Property<int>("CatalogGrindId")
-                        .HasColumnType("integer")
-                        .HasColumnName("catalog_grind_id");
-
-                    b.Property<string>("Entry")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("entry");
-
-                    b.Property<string>("Kind")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("kind");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasMaxLength(500)
-                        .HasColumnType("character varying(500)")
-                        .HasColumnName("why");
-
-                    b.HasKey("Id")
-                        .HasName("pk_catalog_grind_events");
-
-                    b.HasIndex("CatalogGrindId")
-                        .HasDatabaseName("ix_catalog_grind_events_catalog_grind_id");
-
-                    b.ToTable("catalog_grind_events", (string)null);
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
@@ -1066,6 +973,32 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("AspNetUsers", (string)null);
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Records.CatalogVersion", b =>
+                {
+                    b.Property<int>("Id")
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    b.Property<long>("Number")
+                        .HasColumnType("bigint")
+                        .HasColumnName("number");
+
+                    b.HasKey("Id")
+                        .HasName("pk_catalog_version");
+
+                    b.ToTable("catalog_version", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_catalog_version_one_row", "id = 1");
+                        });
+
+                    b.HasData(
+                        new
+                        {
+                            Id = 1,
+                            Number = 1L
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Records.ShopSettings", b =>
                 {
                     b.Property<int>("Id")
@@ -1302,53 +1235,6 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Starting.StartRuleSet", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<DateTimeOffset>("At")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("at");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasMaxLength(100)
-                        .HasColumnType("character varying(100)")
-                        .HasColumnName("by");
-
-                    b.Property<int>("Number")
-                        .HasColumnType("integer")
-                        .HasColumnName("number");
-
-                    b.Property<string>("Rules")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("rules");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasMaxLength(500)
-                        .HasColumnType("character varying(500)")
-                        .HasColumnName("why");
-
-                    b.HasKey("Id")
-                        .HasName("pk_start_rule_sets");
-
-                    b.HasIndex("Number")
-                        .IsUnique()
-                        .HasDatabaseName("ix_start_rule_sets_number");
-
-                    b.ToTable("start_rule_sets", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_start_rule_sets_number", "number >= 1");
-                        });
-                });
-
             modelBuilder.Entity("Microsoft.AspNetCore.DataProtection.EntityFrameworkCore.DataProtectionKey", b =>
                 {
                     b.Property<int>("Id")
@@ -1545,7 +1431,15 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_blank_lots_blank_part_blank_part_id");
 
+                    b.HasOne("GrindShop.Shop.Blanks.Vendor", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_blank_lots_vendor_supplier_id");
+
                     b.Navigation("BlankPart");
+
+                    b.Navigation("Supplier");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPart", b =>
@@ -1577,28 +1471,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_stock_movements_blank_lots_blank_lot_id");
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
-                {
-                    b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
-                        .WithMany()
-                        .HasForeignKey("EngineFamilyId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
-                        .HasConstraintName("fk_catalog_grinds_engine_families_engine_family_id");
-
-                    b.Navigation("EngineFamily");
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
-                {
-                    b.HasOne("GrindShop.Shop.Grinds.CatalogGrind", null)
-                        .WithMany("History")
-                        .HasForeignKey("CatalogGrindId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
-                        .HasConstraintName("fk_catalog_grind_events_catalog_grinds_catalog_grind_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
@@ -1744,11 +1616,6 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankLot", b =>
                 {
                     b.Navigation("Movements");
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
-                {
-                    b.Navigation("History");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
