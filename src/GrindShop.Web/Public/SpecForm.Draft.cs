@@ -36,6 +36,7 @@ public sealed partial class SpecForm
 
     public async ValueTask DisposeAsync()
     {
+        Navigation.LocationChanged -= TurnAsync;
         _typing.Dispose();
         _keeping.Dispose();
         if (_device is not null)
@@ -106,13 +107,6 @@ public sealed partial class SpecForm
         (_earlier, Kept!.IsGiven) = (null, false);
         Navigation.NavigateTo("/spec", replace: true);
         await AgainAsync();
-    }
-
-    /// <summary>Reads and judges anew after the texts were exchanged.</summary>
-    private async Task AgainAsync()
-    {
-        await ReadAsync();
-        await JudgeAsync(_typing.Next());
     }
 
     private async Task KeepSoonAsync(CancellationToken cancel)

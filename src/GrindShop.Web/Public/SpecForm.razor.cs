@@ -8,6 +8,7 @@ using GrindShop.Shop.Specs;
 using GrindShop.Shop.Starting;
 using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Routing;
 using Microsoft.JSInterop;
 
 namespace GrindShop.Web.Public;
@@ -94,6 +95,7 @@ public sealed partial class SpecForm
     {
         _keeper = new DraftKeeper(Drafts, Clock);
         Use(_draft);
+        Navigation.LocationChanged += TurnAsync;
         return _begun = BeginAsync();
     }
 
@@ -112,12 +114,34 @@ public sealed partial class SpecForm
         _contactSource = new FieldSource(draft, [], [], EventCallback.Factory.Create(this, TypedAsync));
     }
 
-    /// <summary>From one way in to the other the draft stays.</summary>
-    protected override async Task OnParametersSetAsync()
+    protected override Task OnParametersSetAsync() => AgainAsync();
+
+    /// <summary>From one way in to the other it is the same form, and the draft stays.</summary>
+    private async void TurnAsync(object? sender, LocationChangedEventArgs location)
     {
-        _guided = new Uri(Navigation.Uri).AbsolutePath.EndsWith("/guided", StringComparison.OrdinalIgnoreCase);
+        if (new Uri(location.Location).AbsolutePath is not ("/spec" or "/spec/guided"))
+            return;
+        try
+        {
+            await InvokeAsync(AgainAsync);
+        }
+        catch (OperationCanceledException)
+        {
+            // Something newer was asked in the meantime.
+        }
+        catch (Exception error)
+        {
+            await DispatchExceptionAsync(error);
+        }
+    }
+
+    /// <summary>Reads and judges anew what stands there, by the way in of the moment.</summary>
+    private async Task AgainAsync()
+    {
         await ReadAsync();
+        StateHasChanged();
         await JudgeAsync(_typing.Next());
+        StateHasChanged();
     }
 
     private async Task TypedAsync()
@@ -147,6 +171,7 @@ public sealed partial class SpecForm
     private async Task ReadAsync()
     {
         var content = await Catalog.ContentAsync();
+        _guided = new Uri(Navigation.Uri).AbsolutePath.EndsWith("/guided", StringComparison.OrdinalIgnoreCase);
         _start = StartReading.Of(_draft, content, _rules);
         _reading = SpecReading.Of(!_guided ? _draft : _start.Start is { } start ? SpecDraft.Of(start.Spec) : new SpecDraft(), content);
         ShowProblems(_showProblems ? EnquiryCheck.Problems(Enquiry(), _reading.Completed) : []);
