@@ -57,15 +57,20 @@ public static class BuyingSets
             .AsSplitQuery();
 
         /// <summary>Blanks on order with a supplier and not here yet, by part id; parts without any are left out.</summary>
-        public Task<Dictionary<int, int>> OnOrderAsync(CancellationToken cancel) => db.PurchaseOrders
-            .Where(order => order.State == PurchaseState.Sent || order.State == PurchaseState.PartlyReceived)
-            .SelectMany(order => order.Lines).Where(line => line.Received < line.Quantity)
-            .GroupBy(line => line.BlankPartId)
-            .Select(lines => new { lines.Key, Missing = lines.Sum(line => line.Quantity - line.Received) })
-            .ToDictionaryAsync(part => part.Key, part => part.Missing, cancel);
+        public Task<Dictionary<int, int>> OnOrderAsync(CancellationToken cancel) =>
+            MissingAsync(db.PurchaseOrders.Where(order => order.State == PurchaseState.Sent || order.State == PurchaseState.PartlyReceived), cancel);
+
+        /// <summary>Blanks on purchase orders that are not sent, by part id.</summary>
+        public Task<Dictionary<int, int>> InDraftsAsync(CancellationToken cancel) => MissingAsync(db.PurchaseOrders.Where(order => order.State == PurchaseState.Draft), cancel);
 
         /// <summary>Draws the next purchase order number; numbers are never used twice.</summary>
         public async Task<string> NextPurchaseNumberAsync(CancellationToken cancel) =>
             $"PO-{await db.Database.SqlQueryRaw<long>($"SELECT nextval('{ShopDb.PurchaseSequence}') AS \"Value\"").SingleAsync(cancel)}";
     }
+
+    private static Task<Dictionary<int, int>> MissingAsync(IQueryable<PurchaseOrder> orders, CancellationToken cancel) => orders
+        .SelectMany(order => order.Lines).Where(line => line.Received < line.Quantity)
+        .GroupBy(line => line.BlankPartId)
+        .Select(lines => new { lines.Key, Missing = lines.Sum(line => line.Quantity - line.Received) })
+        .ToDictionaryAsync(part => part.Key, part => part.Missing, cancel);
 }
