@@ -1,3 +1,4 @@
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -22,6 +23,9 @@ public static class ShopServices
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
         services.AddSingleton<Backlog>();
+        services.AddSingleton<Purchasing>();
+        services.AddSingleton<BuyingBook>();
+        services.AddSingleton<BuyingTerms>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

@@ -1,5 +1,4 @@
 using GrindShop.Shop.Blanks;
-using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 
@@ -14,7 +13,7 @@ public sealed class BuyingBook(IDbContextFactory<ShopDb> factory, TimeProvider c
     public async Task<BuyingRules> RulesAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        return await db.BuyingRulesAsync(cancel);
+        return await db.BuyingRules.AsNoTracking().SingleAsync(cancel);
     }
 
     /// <summary>Every part of the catalog with what should be bought of it, by part number.</summary>
@@ -23,7 +22,7 @@ public sealed class BuyingBook(IDbContextFactory<ShopDb> factory, TimeProvider c
         await using var db = await factory.CreateDbContextAsync(cancel);
         var parts = await db.BlankParts.AsNoTrackingWithIdentityResolution().Include(part => part.Supplier).Include(part => part.EngineFamily).OrderBy(part => part.PartNumber).ToListAsync(cancel);
         var terms = await db.SupplyTerms.AsNoTracking().Include(terms => terms.BlankPart).ThenInclude(part => part.Supplier).ToDictionaryAsync(terms => terms.BlankPartId, cancel);
-        var (rules, stock, demand, leads) = (await db.BuyingRulesAsync(cancel), await StockBook.ReadAsync(db, cancel), await DemandBook.ReadAsync(db, clock.GetUtcNow(), cancel), await LeadTimeBook.ReadAsync(db, cancel));
+        var (rules, stock, demand, leads) = (await db.BuyingRules.AsNoTracking().SingleAsync(cancel), await StockBook.ReadAsync(db, cancel), await DemandBook.ReadAsync(db, clock.GetUtcNow(), cancel), await LeadTimeBook.ReadAsync(db, cancel));
         return [.. parts.Select(part => new PartNeed(terms.GetValueOrDefault(part.Id) ?? new SupplyTerms(part), stock.Of(part), demand.Of(part), leads.Of(part), rules))];
     }
 }

@@ -16,6 +16,7 @@ internal sealed class BuyingRulesTable : IEntityTypeConfiguration<BuyingRules>
         });
         table.Property(rules => rules.Id).ValueGeneratedNever();
         table.Property(rules => rules.Version).IsRowVersion();
+        table.HasData(new BuyingRules());
     }
 }
 
@@ -44,9 +45,6 @@ public static class BuyingSets
         public DbSet<SupplyTerms> SupplyTerms => db.Set<SupplyTerms>();
 
         public DbSet<BuyingRules> BuyingRules => db.Set<BuyingRules>();
-
-        /// <summary>The owner's assumptions, or the usual ones where nobody has set any.</summary>
-        public async Task<BuyingRules> BuyingRulesAsync(CancellationToken cancel) => await db.BuyingRules.SingleOrDefaultAsync(cancel) ?? new BuyingRules();
 
         /// <summary>Orders with vendor, lines, their parts, deliveries and lots, and history, the oldest line first.</summary>
         public IQueryable<PurchaseOrder> WholePurchases() => db.PurchaseOrders
