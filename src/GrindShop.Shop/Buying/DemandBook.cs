@@ -22,8 +22,8 @@ internal sealed class DemandBook
     {
         var watched = await db.BlankLots.GroupBy(lot => lot.BlankPartId).Select(lots => new { lots.Key, First = lots.Min(lot => lot.ReceivedAt) }).ToDictionaryAsync(part => part.Key, part => part.First, cancel);
         var moves = await db.BlankLots.SelectMany(lot => lot.Movements, (lot, move) => new { lot.BlankPartId, move.Kind, move.At })
-            .Where(move => move.Kind == StockMovementKind.Allocate && move.At > now.AddDays(-7 * BuyingBook.MostWeeks)).ToListAsync(cancel);
-        return new DemandBook(now, watched, moves.ToLookup(move => move.BlankPartId, move => (move.At, 1)), (await db.WaitingCamsAsync(cancel)).ToLookup(cams => cams.PartNumber));
+            .Where(move => (move.Kind == StockMovementKind.Allocate || move.Kind == StockMovementKind.Release) && move.At > now.AddDays(-7 * BuyingBook.MostWeeks)).ToListAsync(cancel);
+        return new DemandBook(now, watched, moves.ToLookup(move => move.BlankPartId, move => (move.At, move.Kind == StockMovementKind.Allocate ? 1 : -1)), (await db.WaitingCamsAsync(cancel)).ToLookup(cams => cams.PartNumber));
     }
 
     public DemandHistory Of(BlankPart part)

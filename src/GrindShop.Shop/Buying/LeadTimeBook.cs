@@ -13,9 +13,12 @@ internal sealed class LeadTimeBook
 
     public static async Task<LeadTimeBook> ReadAsync(ShopDb db, CancellationToken cancel)
     {
-        var deliveries = await db.PurchaseOrders.Where(order => order.SentAt != null)
-            .SelectMany(order => order.Lines, (order, line) => new { order.VendorId, SentAt = order.SentAt!.Value, line.BlankPartId, line.BlankPart.LeadTimeDays, line.Receipts })
-            .SelectMany(line => line.Receipts, (line, receipt) => new { line.VendorId, line.BlankPartId, line.LeadTimeDays, line.SentAt, receipt.At }).ToListAsync(cancel);
+        var deliveries = await (
+            from order in db.PurchaseOrders
+            where order.SentAt != null
+            from line in order.Lines
+            from receipt in line.Receipts
+            select new { order.VendorId, line.BlankPartId, line.BlankPart.LeadTimeDays, SentAt = order.SentAt!.Value, receipt.At }).ToListAsync(cancel);
         return new LeadTimeBook(
             deliveries.ToLookup(delivery => delivery.BlankPartId, delivery => (delivery.At - delivery.SentAt).TotalDays),
             deliveries.Where(delivery => delivery.LeadTimeDays > 0).ToLookup(delivery => delivery.VendorId, delivery => (delivery.At - delivery.SentAt).TotalDays / delivery.LeadTimeDays));

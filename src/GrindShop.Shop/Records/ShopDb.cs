@@ -10,6 +10,7 @@ public sealed class ShopDb(DbContextOptions<ShopDb> options) : IdentityDbContext
 {
     public const string OrderSequence = "order_numbers";
     public const string PurchaseSequence = "purchase_numbers";
+    public const string LotSequence = "lot_numbers";
 
     public DbSet<ShopSettings> Settings => Set<ShopSettings>();
 
@@ -28,6 +29,7 @@ public sealed class ShopDb(DbContextOptions<ShopDb> options) : IdentityDbContext
         base.OnModelCreating(model);
         model.HasSequence<long>(OrderSequence).StartsAt(1001);
         model.HasSequence<long>(PurchaseSequence).StartsAt(1001);
+        model.HasSequence<long>(LotSequence).StartsAt(1001);
         model.ApplyConfigurationsFromAssembly(typeof(ShopDb).Assembly);
     }
 }

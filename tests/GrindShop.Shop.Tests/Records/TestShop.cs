@@ -1,4 +1,5 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -34,9 +35,19 @@ internal sealed class TestShop : IAsyncDisposable
 
     public SpecIntake Intake => Of<SpecIntake>();
 
+    public Receiving Receiving => Of<Receiving>();
+
+    public StockRoom StockRoom => Of<StockRoom>();
+
     public Allocation Allocation => Of<Allocation>();
 
     public JobFloor Floor => Of<JobFloor>();
+
+    public Purchasing Purchasing => Of<Purchasing>();
+
+    public BuyingBook BuyingBook => Of<BuyingBook>();
+
+    public BuyingTerms Terms => Of<BuyingTerms>();
 
     public ChangeListener Listener => Of<ChangeListener>();
 
