@@ -11,11 +11,12 @@ public static class WaitingSets
 {
     extension(ShopDb db)
     {
-        public async Task<List<WaitingCams>> WaitingCamsAsync(CancellationToken cancel)
-        {
-            var orders = await db.Orders.AsNoTracking().Where(order => order.State == OrderState.Accepted && order.QuotedPartNumber != null)
-                .Select(order => new { order.QuotedPartNumber, Since = order.History.Where(line => line.Kind == OrderEventKind.Accepted).Max(line => line.At) }).ToListAsync(cancel);
-            return [.. orders.Select(order => new WaitingCams(order.QuotedPartNumber!, 1, order.Since))];
-        }
+        public Task<List<WaitingCams>> WaitingCamsAsync(CancellationToken cancel) => (
+            from order in db.Orders
+            where order.State == OrderState.Accepted || order.State == OrderState.InWork
+            let since = order.History.Where(line => line.Kind == OrderEventKind.Accepted).Max(line => line.At)
+            from cam in order.Cams
+            where cam.Started < cam.Quantity && cam.QuotedPartNumber != null
+            select new WaitingCams(cam.QuotedPartNumber!, cam.Quantity - cam.Started, since)).ToListAsync(cancel);
     }
 }
