@@ -22,6 +22,9 @@ namespace GrindShop.Shop.Records.Migrations
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
 
+            modelBuilder.HasSequence("lot_numbers")
+                .StartsAt(1001L);
+
             modelBuilder.HasSequence("order_numbers")
                 .StartsAt(1001L);
 
@@ -42,6 +45,18 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("blank_part_id");
 
+                    b.Property<string>("Certificate")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("certificate");
+
+                    b.Property<string>("HeatNumber")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("heat_number");
+
                     b.Property<string>("Location")
                         .IsRequired()
                         .HasColumnType("text")
@@ -57,9 +72,28 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("on_hand");
 
+                    b.Property<string>("PurchaseLine")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("purchase_line");
+
+                    b.Property<string>("QuarantineReason")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("quarantine_reason");
+
+                    b.Property<string>("ReceiptKey")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("receipt_key");
+
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("received_at");
+
+                    b.Property<int?>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
 
                     b.HasKey("Id")
                         .HasName("pk_blank_lots");
@@ -70,6 +104,13 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("LotNumber")
                         .IsUnique()
                         .HasDatabaseName("ix_blank_lots_lot_number");
+
+                    b.HasIndex("ReceiptKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_blank_lots_receipt_key");
+
+                    b.HasIndex("SupplierId")
+                        .HasDatabaseName("ix_blank_lots_supplier_id");
 
                     b.ToTable("blank_lots", null, t =>
                         {
@@ -218,6 +259,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(100)")
                         .HasColumnName("by");
 
+                    b.Property<string>("CommandKey")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<string>("JobCode")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("job_code");
+
                     b.Property<string>("Kind")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -236,10 +287,17 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_stock_movements");
 
-                    b.HasIndex("BlankLotId")
-                        .HasDatabaseName("ix_stock_movements_blank_lot_id");
+                    b.HasIndex("JobCode")
+                        .HasDatabaseName("ix_stock_movements_job_code");
 
-                    b.ToTable("stock_movements", (string)null);
+                    b.HasIndex("BlankLotId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_stock_movements_blank_lot_id_command_key");
+
+                    b.ToTable("stock_movements", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_stock_movements_job", "(kind IN ('Allocate', 'Release', 'Consume')) = (job_code IS NOT NULL) AND (allocated_change = 0 OR job_code IS NOT NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.Vendor", b =>
@@ -1370,7 +1428,15 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_blank_lots_blank_part_blank_part_id");
 
+                    b.HasOne("GrindShop.Shop.Blanks.Vendor", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_blank_lots_vendor_supplier_id");
+
                     b.Navigation("BlankPart");
+
+                    b.Navigation("Supplier");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPart", b =>
