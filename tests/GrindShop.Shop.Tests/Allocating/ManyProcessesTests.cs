@@ -12,7 +12,7 @@ namespace GrindShop.Shop.Tests.Allocating;
 /// <summary>Two hundred claims on fifty blanks from four processes that start together.</summary>
 public sealed class ManyProcessesTests
 {
-    private const int Blanks = 50, Claims = 200, Processes = 4;
+    private const int Blanks = 50, Claims = 200, Processes = 4, ConnectionsEach = 12;
     private const long Gate = 918_273;
 
     [Fact]
@@ -23,7 +23,8 @@ public sealed class ManyProcessesTests
         var (part, lot) = await shop.StockAsync(Blanks);
         var orders = await shop.AcceptedOrdersAsync(part.PartNumber, Claims);
 
-        var lines = await ClaimAsync(database.ConnectionString, part.PartNumber, [.. orders.Select(order => order.Number)]);
+        var few = new NpgsqlConnectionStringBuilder(database.ConnectionString) { MaxPoolSize = ConnectionsEach, Timeout = 300, CommandTimeout = 300 };
+        var lines = await ClaimAsync(few.ToString(), part.PartNumber, [.. orders.Select(order => order.Number)]);
 
         Assert.Equal(orders.Select(order => order.Number).Order(), lines.Select(line => line[0]).Order());
         Assert.Equal(Blanks, lines.Count(line => line[1] == "taken"));
