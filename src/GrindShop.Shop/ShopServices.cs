@@ -1,3 +1,4 @@
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
@@ -24,6 +25,8 @@ public static class ShopServices
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
+        services.AddSingleton<NextBest>();
+        services.AddSingleton<ScrapDesk>();
         services.AddSingleton<Backlog>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());

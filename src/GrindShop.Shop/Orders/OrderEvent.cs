@@ -11,6 +11,9 @@ public enum OrderEventKind
     Declined,
     PutToWork,
     PartShipped,
+
+    /// <summary>A piece was spoilt on the floor.</summary>
+    PieceLost,
     Shipped,
 }
 
