@@ -1,5 +1,6 @@
 using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -46,6 +47,12 @@ internal sealed class TestShop : IAsyncDisposable
     public NextBest NextBest => Of<NextBest>();
 
     public ScrapDesk Scrapping => Of<ScrapDesk>();
+
+    public Purchasing Purchasing => Of<Purchasing>();
+
+    public BuyingBook BuyingBook => Of<BuyingBook>();
+
+    public BuyingTerms Terms => Of<BuyingTerms>();
 
     public ChangeListener Listener => Of<ChangeListener>();
 
