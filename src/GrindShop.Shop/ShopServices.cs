@@ -22,6 +22,8 @@ public static class ShopServices
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<OrderDesk>();
+        services.AddSingleton<CustomerDesk>();
+        services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
         services.AddSingleton<Backlog>();
