@@ -1,4 +1,5 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -27,6 +28,9 @@ public static class ShopServices
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
         services.AddSingleton<Backlog>();
+        services.AddSingleton<Purchasing>();
+        services.AddSingleton<BuyingBook>();
+        services.AddSingleton<BuyingTerms>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

@@ -1,4 +1,5 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -41,6 +42,12 @@ internal sealed class TestShop : IAsyncDisposable
     public Allocation Allocation => Of<Allocation>();
 
     public JobFloor Floor => Of<JobFloor>();
+
+    public Purchasing Purchasing => Of<Purchasing>();
+
+    public BuyingBook BuyingBook => Of<BuyingBook>();
+
+    public BuyingTerms Terms => Of<BuyingTerms>();
 
     public ChangeListener Listener => Of<ChangeListener>();
 
