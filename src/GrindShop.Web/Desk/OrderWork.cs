@@ -25,6 +25,9 @@ public sealed class OrderWork(OrderDesk desk, string number)
     /// <summary>The fields that changed with the newer state: waiting to be taken over, or just taken over.</summary>
     public IReadOnlyList<SpecChange> Changes { get; private set; } = [];
 
+    /// <summary>The price that is being made here.</summary>
+    public PriceDraft Prices { get; } = new();
+
     /// <summary>The specification is being edited: a newer state waits until it is asked for.</summary>
     public bool IsTyping { get; set; }
 

@@ -8,14 +8,10 @@ namespace GrindShop.Web.Desk;
 /// <summary>The price of the order on the chosen blanks: the lines of the rules, and what the desk makes of them. What was typed outlives a change by somebody else.</summary>
 public sealed partial class PriceForm
 {
-    private readonly HashSet<(int Cam, string Code)> _chosen = [];
     private IReadOnlyList<PriceAdder>? _manual;
-    private List<LineEdit>? _lines;
+    private bool _priced;
     private Refusal? _refusal;
     private string? _pricedFor;
-    private DateOnly _validUntil;
-    private DateOnly? _shipOn;
-    private int _own;
     private bool _busy;
 
     [Parameter, EditorRequired]
@@ -42,13 +38,9 @@ public sealed partial class PriceForm
 
     private Order Order => Work.Order!;
 
-    private QuoteOffer Offer => new()
-    {
-        Parts = Parts,
-        Lines = [.. _lines!.Select(line => line.Line)],
-        ValidUntil = _validUntil,
-        ShipOn = _shipOn,
-    };
+    private PriceDraft Draft => Work.Prices;
+
+    private QuoteOffer Offer => Draft.Offer(Parts);
 
     /// <summary>The adders first: a price without those that were chosen before must not be shown, however often the page is drawn meanwhile.</summary>
     protected override async Task OnParametersSetAsync()
@@ -57,48 +49,27 @@ public sealed partial class PriceForm
         if (_pricedFor == wanted)
             return;
         _pricedFor = wanted;
-        if (_manual is null)
-            await TakeEarlierAsync();
+        _manual ??= [.. (await OrderDesk.PriceRulesAsync()).ManualAdders];
+        if (!Draft.IsBegun)
+            Draft.Begin(Order, _manual, Today);
         await PriceAsync();
-    }
-
-    /// <summary>What was decided for the last quote stands ready again: its adders, its changed lines, its own lines.</summary>
-    private async Task TakeEarlierAsync()
-    {
-        var manual = (await OrderDesk.PriceRulesAsync()).ManualAdders.ToList();
-        var earlier = Order.Quotes.LastOrDefault()?.Lines ?? [];
-        _chosen.UnionWith(earlier.Where(line => line.Cam is not null && manual.Exists(adder => adder.Code == line.Code)).Select(line => (line.Cam!.Value, line.Code)));
-        _lines = [.. earlier.Where(line => line.NeedsReason).Select(line => new LineEdit(line))];
-        _own = _lines.Count(line => line.IsOwn);
-        _validUntil = Today.AddDays(QuoteOffer.UsualDays);
-        _manual = manual;
     }
 
     private Task ChooseAsync(int cam, string code, bool chosen)
     {
-        _ = chosen ? _chosen.Add((cam, code)) : _chosen.Remove((cam, code));
+        Draft.Choose(cam, code, chosen);
         return PriceAsync();
     }
 
     private async Task PriceAsync()
     {
-        var choices = Order.Cams.ToDictionary(cam => cam.Ordinal, cam => new CamChoice(
-            Parts.GetValueOrDefault(cam.Ordinal), [.. _chosen.Where(one => one.Cam == cam.Ordinal).Select(one => one.Code)]));
-        var drafted = await OrderDesk.DraftAsync(Order, choices);
+        var drafted = await OrderDesk.DraftAsync(Order, Order.Cams.ToDictionary(cam => cam.Ordinal, cam => Draft.Choice(cam, Parts.GetValueOrDefault(cam.Ordinal))));
         _refusal = drafted.Refusal;
         if (drafted.Succeeded)
-            _lines = Merge(drafted.Value);
-        _shipOn = Order.Cams.Select(cam => PromiseRule.Suggest(Today, cam, Parts.GetValueOrDefault(cam.Ordinal), Shop)).Max();
+            Draft.Follow(drafted.Value);
+        Draft.ShipOn = Order.Cams.Select(cam => PromiseRule.Suggest(Today, cam, Parts.GetValueOrDefault(cam.Ordinal), Shop)).Max();
+        _priced = true;
     }
-
-    /// <summary>The rules' lines with what the desk made of them, then the desk's own.</summary>
-    private List<LineEdit> Merge(IReadOnlyList<PriceLine> rules)
-    {
-        var known = (_lines ?? []).Where(line => !line.IsOwn).ToDictionary(line => line.Key);
-        return [.. rules.Select(rule => known.TryGetValue((rule.Cam, rule.Code), out var edit) ? edit.Follow(rule) : new LineEdit(rule)), .. (_lines ?? []).Where(line => line.IsOwn)];
-    }
-
-    private void AddLine() => _lines!.Add(LineEdit.Own(++_own));
 
     private async Task QuoteAsync()
     {
