@@ -1084,13 +1084,13 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(200)")
                         .HasColumnName("note");
 
-                    b.Property<DateOnly>("PaidOn")
-                        .HasColumnType("date")
-                        .HasColumnName("paid_on");
-
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
+
+                    b.Property<DateOnly>("PaidOn")
+                        .HasColumnType("date")
+                        .HasColumnName("paid_on");
 
                     b.HasKey("Id")
                         .HasName("pk_deposits");
