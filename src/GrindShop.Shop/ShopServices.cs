@@ -24,6 +24,8 @@ public static class ShopServices
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<OrderDesk>();
+        services.AddSingleton<CustomerDesk>();
+        services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
         services.AddSingleton<NextBest>();

@@ -9,6 +9,9 @@ public enum OrderEventKind
     Quoted,
     Accepted,
     Declined,
+    DeclinedByCustomer,
+    Expired,
+    Deposit,
     PutToWork,
     PartShipped,
 

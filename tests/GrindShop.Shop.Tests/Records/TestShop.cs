@@ -34,6 +34,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public OrderDesk Desk => Of<OrderDesk>();
 
+    public CustomerDesk Customer => Of<CustomerDesk>();
+
     public SpecIntake Intake => Of<SpecIntake>();
 
     public Receiving Receiving => Of<Receiving>();
