@@ -1,3 +1,4 @@
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
@@ -33,6 +34,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public OrderDesk Desk => Of<OrderDesk>();
 
+    public CustomerDesk Customer => Of<CustomerDesk>();
+
     public SpecIntake Intake => Of<SpecIntake>();
 
     public Receiving Receiving => Of<Receiving>();
@@ -42,6 +45,10 @@ internal sealed class TestShop : IAsyncDisposable
     public Allocation Allocation => Of<Allocation>();
 
     public JobFloor Floor => Of<JobFloor>();
+
+    public NextBest NextBest => Of<NextBest>();
+
+    public ScrapDesk Scrapping => Of<ScrapDesk>();
 
     public Purchasing Purchasing => Of<Purchasing>();
 

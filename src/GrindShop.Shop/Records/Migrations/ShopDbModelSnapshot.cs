@@ -1042,6 +1042,69 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.Deposit", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<decimal>("Amount")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("amount");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("CommandKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<string>("How")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("how");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("note");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<DateOnly>("PaidOn")
+                        .HasColumnType("date")
+                        .HasColumnName("paid_on");
+
+                    b.HasKey("Id")
+                        .HasName("pk_deposits");
+
+                    b.HasIndex("OrderId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_deposits_order_id_command_key");
+
+                    b.ToTable("deposits", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_deposits_amount", "amount <> 0");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
                     b.Property<int>("Id")
@@ -1050,6 +1113,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnName("id");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("AcceptedBy")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("accepted_by");
 
                     b.Property<int>("Changes")
                         .HasColumnType("integer")
@@ -1065,6 +1133,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasColumnType("jsonb")
                         .HasColumnName("contact");
+
+                    b.Property<string>("CurrentQuoteNumber")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("current_quote_number");
 
                     b.Property<int>("CustomerId")
                         .HasColumnType("integer")
@@ -1090,14 +1163,13 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("numeric(10,2)")
                         .HasColumnName("price");
 
-                    b.Property<string>("PriceLines")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("price_lines");
-
                     b.Property<DateOnly?>("PromisedOn")
                         .HasColumnType("date")
                         .HasColumnName("promised_on");
+
+                    b.Property<int>("QuotesMade")
+                        .HasColumnType("integer")
+                        .HasColumnName("quotes_made");
 
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
@@ -1323,6 +1395,74 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("price_adders", (string)null);
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("Cams")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("cams");
+
+                    b.Property<string>("Lines")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("lines");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("number");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<DateOnly?>("ShipOn")
+                        .HasColumnType("date")
+                        .HasColumnName("ship_on");
+
+                    b.Property<decimal>("Total")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("total");
+
+                    b.Property<DateOnly>("ValidUntil")
+                        .HasColumnType("date")
+                        .HasColumnName("valid_until");
+
+                    b.HasKey("Id")
+                        .HasName("pk_quotes");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_quotes_number");
+
+                    b.HasIndex("OrderId")
+                        .HasDatabaseName("ix_quotes_order_id");
+
+                    b.ToTable("quotes", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_quotes_total", "total > 0");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.People.ShopUser", b =>
                 {
                     b.Property<string>("Id")
@@ -1522,6 +1662,15 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("date")
                         .HasColumnName("due_on");
 
+                    b.Property<string>("EndedAs")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("ended_as");
+
+                    b.Property<DateTimeOffset?>("EndedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("ended_at");
+
                     b.Property<DateTimeOffset>("OpenedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("opened_at");
@@ -1533,6 +1682,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
+
+                    b.Property<string>("Replaces")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("replaces");
 
                     b.Property<DateTimeOffset?>("ShippedAt")
                         .HasColumnType("timestamp with time zone")
@@ -1561,7 +1715,10 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("OrderId", "OrderCamId")
                         .HasDatabaseName("ix_jobs_order_id_order_cam_id");
 
-                    b.ToTable("jobs", (string)null);
+                    b.ToTable("jobs", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_jobs_ended", "(ended_at IS NULL) = (ended_as IS NULL) AND (ended_at IS NULL OR shipped_at IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.JobEvent", b =>
@@ -1996,6 +2153,16 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("EngineFamily");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.Deposit", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Deposits")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_deposits_order_order_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
                     b.HasOne("GrindShop.Shop.Orders.Customer", "Customer")
@@ -2026,6 +2193,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_order_events_order_order_id");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Quotes")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_quotes_orders_order_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
@@ -2165,7 +2342,11 @@ namespace GrindShop.Shop.Records.Migrations
                 {
                     b.Navigation("Cams");
 
+                    b.Navigation("Deposits");
+
                     b.Navigation("History");
+
+                    b.Navigation("Quotes");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
