@@ -19,7 +19,7 @@ public sealed class FigureReader
     /// <summary>Typed in percent.</summary>
     public double Share(string? text, string what) => Number(text, what) / 100;
 
-    public decimal Amount(string? text, string what) => Math.Round((decimal)Number(text, what), 2);
+    public decimal Amount(string? text, string what) => Math.Round((decimal)Number(text, what), 2, MidpointRounding.AwayFromZero);
 
     public int Count(string? text, string what)
     {
