@@ -30,6 +30,7 @@ public static class ShopServices
         services.AddSingleton<JobFloor>();
         services.AddSingleton<NextBest>();
         services.AddSingleton<ScrapDesk>();
+        services.AddSingleton<BatchAllocation>();
         services.AddSingleton<Backlog>();
         services.AddSingleton<Purchasing>();
         services.AddSingleton<BuyingBook>();
