@@ -1,3 +1,4 @@
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
@@ -27,6 +28,8 @@ public static class ShopServices
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
+        services.AddSingleton<NextBest>();
+        services.AddSingleton<ScrapDesk>();
         services.AddSingleton<Backlog>();
         services.AddSingleton<Purchasing>();
         services.AddSingleton<BuyingBook>();

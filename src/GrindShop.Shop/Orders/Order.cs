@@ -141,6 +141,16 @@ public sealed partial class Order
         return this;
     }
 
+    /// <summary>A piece was spoilt and has to be made again; with no other piece in work the order waits for its blank again.</summary>
+    internal void LosePiece(OrderCam cam, string what, string by, DateTimeOffset at)
+    {
+        cam.Started--;
+        if (_cams.TrueForAll(one => one.Started == one.Shipped))
+            Enter(OrderState.Accepted, OrderEventKind.PieceLost, by, at, what);
+        else
+            Note(OrderEventKind.PieceLost, by, at, what);
+    }
+
     /// <summary>One piece has left the shop; the order has when the last one did.</summary>
     internal void Ship(OrderCam cam, string jobCode, string by, DateTimeOffset at)
     {

@@ -14,6 +14,9 @@ public enum OrderEventKind
     Deposit,
     PutToWork,
     PartShipped,
+
+    /// <summary>A piece was spoilt on the floor.</summary>
+    PieceLost,
     Shipped,
 }
 

@@ -1,3 +1,4 @@
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
@@ -44,6 +45,10 @@ internal sealed class TestShop : IAsyncDisposable
     public Allocation Allocation => Of<Allocation>();
 
     public JobFloor Floor => Of<JobFloor>();
+
+    public NextBest NextBest => Of<NextBest>();
+
+    public ScrapDesk Scrapping => Of<ScrapDesk>();
 
     public Purchasing Purchasing => Of<Purchasing>();
 

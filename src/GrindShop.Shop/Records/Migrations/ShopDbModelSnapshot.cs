@@ -1662,6 +1662,15 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("date")
                         .HasColumnName("due_on");
 
+                    b.Property<string>("EndedAs")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("ended_as");
+
+                    b.Property<DateTimeOffset?>("EndedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("ended_at");
+
                     b.Property<DateTimeOffset>("OpenedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("opened_at");
@@ -1673,6 +1682,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
+
+                    b.Property<string>("Replaces")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("replaces");
 
                     b.Property<DateTimeOffset?>("ShippedAt")
                         .HasColumnType("timestamp with time zone")
@@ -1701,7 +1715,10 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("OrderId", "OrderCamId")
                         .HasDatabaseName("ix_jobs_order_id_order_cam_id");
 
-                    b.ToTable("jobs", (string)null);
+                    b.ToTable("jobs", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_jobs_ended", "(ended_at IS NULL) = (ended_as IS NULL) AND (ended_at IS NULL OR shipped_at IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.JobEvent", b =>
