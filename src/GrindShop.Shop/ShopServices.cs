@@ -31,6 +31,7 @@ public static class ShopServices
         services.AddSingleton<OrderChanging>();
         services.AddSingleton<NextBest>();
         services.AddSingleton<ScrapDesk>();
+        services.AddSingleton<BatchAllocation>();
         services.AddSingleton<Backlog>();
         services.AddSingleton<Purchasing>();
         services.AddSingleton<BuyingBook>();

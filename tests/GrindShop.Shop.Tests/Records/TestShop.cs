@@ -50,6 +50,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public NextBest NextBest => Of<NextBest>();
 
+    public BatchAllocation Batch => Of<BatchAllocation>();
+
     public ScrapDesk Scrapping => Of<ScrapDesk>();
 
     public Purchasing Purchasing => Of<Purchasing>();
