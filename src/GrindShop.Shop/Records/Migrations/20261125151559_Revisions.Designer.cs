@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125150719_Revisions")]
+    [Migration("20261125151559_Revisions")]
     partial class Revisions
     {
         /// <inheritdoc />
