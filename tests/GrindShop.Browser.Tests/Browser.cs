@@ -86,5 +86,12 @@ internal static class Pages
         return string.Join('\n', document.GetPages().Select(sheet => sheet.Text));
     }
 
+    /// <summary>A look at the page, where GRINDSHOP_PICTURES names a folder.</summary>
+    public static async Task PictureAsync(this IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES") is { Length: > 0 } folder)
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
+    }
+
     public static async Task<string> TextAsync(this IPage page, string selector) => (await page.Locator(selector).InnerTextAsync()).Trim();
 }
