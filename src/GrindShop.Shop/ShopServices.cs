@@ -28,6 +28,7 @@ public static class ShopServices
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
+        services.AddSingleton<OrderChanging>();
         services.AddSingleton<NextBest>();
         services.AddSingleton<ScrapDesk>();
         services.AddSingleton<BatchAllocation>();
