@@ -1,4 +1,6 @@
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Drafts;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Grinds;
@@ -29,9 +31,19 @@ public static class ShopServices
         services.AddSingleton<DraftBook>();
         services.AddHostedService<OldDrafts>();
         services.AddSingleton<OrderDesk>();
+        services.AddSingleton<CustomerDesk>();
+        services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
+        services.AddSingleton<OrderChanging>();
+        services.AddSingleton<NextBest>();
+        services.AddSingleton<ScrapDesk>();
+        services.AddSingleton<BatchAllocation>();
         services.AddSingleton<Backlog>();
+        services.AddSingleton<Purchasing>();
+        services.AddSingleton<BuyingBook>();
+        services.AddSingleton<BuyingTerms>();
+        services.AddSingleton<MillRunBook>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

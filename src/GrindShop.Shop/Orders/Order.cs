@@ -3,16 +3,6 @@ using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Orders;
 
-public enum OrderState
-{
-    New,
-    Quoted,
-    Accepted,
-    InWork,
-    Shipped,
-    Declined,
-}
-
 public enum OrderChannel
 {
     Web,
@@ -25,7 +15,7 @@ public enum OrderChannel
 /// A customer's enquiry and the order it becomes. It keeps the specification, the shop's answer and the price as they were on the day.
 /// Every change of state is one method here and one line of history.
 /// </summary>
-public sealed class Order
+public sealed partial class Order
 {
     private readonly List<OrderEvent> _history = [];
 
@@ -51,6 +41,8 @@ public sealed class Order
 
     public OrderState State { get; private set; }
 
+    public DateTimeOffset StateSince { get; private set; }
+
     public int CustomerId { get; private set; }
 
     public Customer Customer { get; private set; } = null!;
@@ -61,18 +53,8 @@ public sealed class Order
     /// <summary>The customer's own name or number for this cam.</summary>
     public string? CustomerReference { get; private set; }
 
-    public CamSpec Spec { get; private set; } = new();
-
-    /// <summary>The shop's answer to <see cref="Spec"/> as it was computed when the specification was last set; null while it is incomplete.</summary>
-    public FeasibilityAnswer? Answer { get; private set; }
-
-    /// <summary>The verdict of <see cref="Answer"/>, for lists.</summary>
-    public Verdict? Verdict { get; private set; }
-
-    /// <summary>The blank the price stands on.</summary>
-    public string? QuotedPartNumber { get; private set; }
-
-    public IReadOnlyList<PriceLine> PriceLines { get; private set; } = [];
+    /// <summary>How many jobs were ever opened; the next one's code follows from it.</summary>
+    public int JobsOpened { get; private set; }
 
     public decimal Price { get; private set; }
 
@@ -88,7 +70,7 @@ public sealed class Order
     /// <summary>Changes with every write; the writer who holds an older one is told instead of overwriting.</summary>
     public uint Version { get; private set; }
 
-    public bool IsOpen => State is not (OrderState.Shipped or OrderState.Declined);
+    public bool IsOpen => State.IsOpen();
 
     public static Order Receive(OrderNumbers numbers, Enquiry enquiry, Customer customer, FeasibilityAnswer? answer, string by, DateTimeOffset at)
     {
@@ -102,92 +84,90 @@ public sealed class Order
             Customer = customer,
             Contact = enquiry.Contact,
             CustomerReference = enquiry.CustomerReference,
-            Spec = enquiry.Spec,
-            Answer = answer,
-            Verdict = answer?.Verdict,
             ReceivedAt = at,
+            StateSince = at,
         };
+        order._cams.Add(new OrderCam(1, enquiry.Cam, answer));
         order.Note(OrderEventKind.Received, by, at, $"Specification received ({enquiry.Channel.Words()}).");
         return order;
     }
 
-    /// <summary>The desk corrects the specification; a price that stood on the old one falls away.</summary>
-    public Outcome<Order> Correct(CamSpec spec, FeasibilityAnswer? answer, string by, DateTimeOffset at, string why)
+    /// <summary>The shop needs something from the customer before it can go on.</summary>
+    public Outcome<Order> AskCustomer(string what, string by, DateTimeOffset at)
     {
-        if (State is not (OrderState.New or OrderState.Quoted))
-            return NotNow("corrected");
-        Spec = spec;
-        Answer = answer;
-        Verdict = answer?.Verdict;
-        DropPrice();
-        State = OrderState.New;
-        Note(OrderEventKind.Corrected, by, at, why);
+        if (State is not (OrderState.New or OrderState.WaitingForCustomer))
+            return NotNow("held for the customer");
+        if (string.IsNullOrWhiteSpace(what))
+            return new Refusal("noQuestion", "Say what the customer is asked.");
+        Enter(OrderState.WaitingForCustomer, OrderEventKind.Asked, by, at, what.Trim());
         return this;
     }
 
-    public Outcome<Order> Quote(string partNumber, IReadOnlyList<PriceLine> lines, string by, DateTimeOffset at)
+    /// <summary>The customer has answered, in whatever way; the desk goes on.</summary>
+    public Outcome<Order> CustomerAnswered(string what, string by, DateTimeOffset at)
     {
-        if (State is not (OrderState.New or OrderState.Quoted))
-            return NotNow("priced");
-        if (FeasibilityAnswer.Refuse(Answer, partNumber) is { } refusal)
-            return refusal;
-        if (lines.Count == 0 || lines.Sum(line => line.Amount) <= 0)
-            return new Refusal("emptyPrice", "A price needs at least one line and a sum above zero.");
-        QuotedPartNumber = partNumber;
-        PriceLines = lines;
-        Price = lines.Sum(line => line.Amount);
-        State = OrderState.Quoted;
-        Note(OrderEventKind.Quoted, by, at, FormattableString.Invariant($"Priced at ${Price:N2} on blank {partNumber}."));
-        return this;
-    }
-
-    public Outcome<Order> Accept(DateOnly promisedOn, DateOnly today, string by, DateTimeOffset at)
-    {
-        if (State != OrderState.Quoted)
-            return NotNow("accepted");
-        if (promisedOn < today || promisedOn > today.AddYears(2))
-            return new Refusal("badPromise", $"The promised date must lie between today ({today:yyyy-MM-dd}) and two years from now.");
-        PromisedOn = promisedOn;
-        State = OrderState.Accepted;
-        Note(OrderEventKind.Accepted, by, at, $"Accepted; promised for {promisedOn:yyyy-MM-dd}.");
+        if (State != OrderState.WaitingForCustomer)
+            return NotNow("answered");
+        Enter(OrderState.New, OrderEventKind.Answered, by, at, what);
         return this;
     }
 
     public Outcome<Order> Decline(string why, string by, DateTimeOffset at)
     {
-        if (State is not (OrderState.New or OrderState.Quoted))
+        if (!State.IsBeforeAcceptance())
             return NotNow("declined");
         if (string.IsNullOrWhiteSpace(why))
             return new Refusal("noReason", "Say why the order is declined; the customer sees it.");
-        State = OrderState.Declined;
-        Note(OrderEventKind.Declined, by, at, why.Trim());
+        Enter(OrderState.Declined, OrderEventKind.Declined, by, at, why.Trim());
         return this;
     }
 
-    /// <summary>A blank has been allocated and a job opened on the floor.</summary>
-    internal Outcome<Order> PutToWork(string what, string by, DateTimeOffset at)
+    /// <summary>The code that the next job gets: that of the order, and from the second on a number behind it.</summary>
+    internal string NextJobCode => JobsOpened == 0 ? $"J{Number[1..]}" : $"J{Number[1..]}-{JobsOpened + 1}";
+
+    /// <summary>A blank has been allocated and a job opened on the floor for one piece of a cam.</summary>
+    internal Outcome<Order> PutToWork(OrderCam cam, string what, string by, DateTimeOffset at)
     {
-        if (State != OrderState.Accepted)
+        if (State is not (OrderState.Accepted or OrderState.InWork))
             return NotNow("put to work");
-        State = OrderState.InWork;
-        Note(OrderEventKind.PutToWork, by, at, what);
+        if (cam.Waiting == 0)
+            return new Refusal("allStarted", $"Every piece of this cam of order {Number} has its job already.");
+        cam.Started++;
+        JobsOpened++;
+        if (State == OrderState.Accepted)
+            Enter(OrderState.InWork, OrderEventKind.PutToWork, by, at, what);
+        else
+            Note(OrderEventKind.PutToWork, by, at, what);
         return this;
     }
 
-    internal void Shipped(string by, DateTimeOffset at)
+    /// <summary>A piece was spoilt and has to be made again; with no other piece in work the order waits for its blank again.</summary>
+    internal void LosePiece(OrderCam cam, string what, string by, DateTimeOffset at)
     {
-        State = OrderState.Shipped;
-        Note(OrderEventKind.Shipped, by, at, "Shipped.");
+        cam.Started--;
+        if (_cams.TrueForAll(one => one.Started == one.Shipped))
+            Enter(OrderState.Accepted, OrderEventKind.PieceLost, by, at, what);
+        else
+            Note(OrderEventKind.PieceLost, by, at, what);
     }
 
-    private void DropPrice()
+    /// <summary>One piece has left the shop; the order has when the last one did.</summary>
+    internal void Ship(OrderCam cam, string jobCode, string by, DateTimeOffset at)
     {
-        QuotedPartNumber = null;
-        PriceLines = [];
-        Price = 0;
+        cam.Shipped++;
+        if (_cams.TrueForAll(one => one.Shipped == one.Quantity))
+            Enter(OrderState.Shipped, OrderEventKind.Shipped, by, at, "Shipped.");
+        else
+            Note(OrderEventKind.PartShipped, by, at, $"{jobCode} shipped.");
     }
 
-    private Refusal NotNow(string wanted) => new("wrongState", $"Order {Number} is {State.Words()}; it can no longer be {wanted}.");
+    private Refusal NotNow(string wanted) => new("wrongState", $"Order {Number} is {State.Words()}; it cannot be {wanted} now.");
+
+    private void Enter(OrderState state, OrderEventKind kind, string by, DateTimeOffset at, string what)
+    {
+        (State, StateSince) = (state, at);
+        Note(kind, by, at, what);
+    }
 
     private void Note(OrderEventKind kind, string by, DateTimeOffset at, string what)
     {

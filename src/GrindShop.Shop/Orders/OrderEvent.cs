@@ -4,10 +4,21 @@ public enum OrderEventKind
 {
     Received,
     Corrected,
+    Asked,
+    Answered,
     Quoted,
     Accepted,
     Declined,
+    DeclinedByCustomer,
+    Expired,
+    Revised,
+    Cancelled,
+    Deposit,
     PutToWork,
+    PartShipped,
+
+    /// <summary>A piece was spoilt on the floor.</summary>
+    PieceLost,
     Shipped,
 }
 

@@ -55,12 +55,46 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.Property(order => order.SubmitDigest).HasMaxLength(64);
         table.Property(order => order.CustomerReference).HasMaxLength(100);
         table.Property(order => order.Contact).HasJson();
-        table.Property(order => order.Spec).HasJson();
-        table.Property(order => order.Answer).HasJson();
-        table.Property(order => order.PriceLines).HasJson();
         table.Property(order => order.Version).IsRowVersion();
         table.HasOne(order => order.Customer).WithMany().HasForeignKey(order => order.CustomerId).OnDelete(DeleteBehavior.Restrict);
+        table.Ignore(order => order.First);
+        table.HasMany(order => order.Cams).WithOne().HasForeignKey(cam => cam.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.Navigation(order => order.Cams).AutoInclude();
+        table.Ignore(order => order.PriceLines);
+        table.Ignore(order => order.CurrentQuote);
+        table.Property(order => order.CurrentQuoteNumber).HasMaxLength(20);
+        table.Property(order => order.AcceptedBy).HasMaxLength(100);
+        table.HasMany(order => order.Quotes).WithOne().HasForeignKey(quote => quote.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany(order => order.Revisions).WithOne().HasForeignKey(revision => revision.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany(order => order.Deposits).WithOne().HasForeignKey(deposit => deposit.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.History).WithOne().HasForeignKey(line => line.OrderId).OnDelete(DeleteBehavior.Restrict);
+    }
+}
+
+internal sealed class OrderRevisionTable : IEntityTypeConfiguration<OrderRevision>
+{
+    public void Configure(EntityTypeBuilder<OrderRevision> table)
+    {
+        table.ToTable("order_revisions");
+        table.HasIndex(revision => new { revision.OrderId, revision.Number }).IsUnique();
+        table.Property(revision => revision.By).HasMaxLength(100);
+        table.Property(revision => revision.AgreedBy).HasMaxLength(100);
+        table.Property(revision => revision.Changes).HasJson();
+        table.Property(revision => revision.Now).HasJson();
+    }
+}
+
+internal sealed class OrderCamTable : IEntityTypeConfiguration<OrderCam>
+{
+    public void Configure(EntityTypeBuilder<OrderCam> table)
+    {
+        table.ToTable("order_cams", t => t.HasCheckConstraint("ck_order_cams_pieces", "quantity BETWEEN 1 AND 99 AND started BETWEEN 0 AND quantity AND shipped BETWEEN 0 AND started"));
+        table.HasIndex(cam => new { cam.OrderId, cam.Ordinal }).IsUnique();
+        table.Property(cam => cam.Spec).HasJson();
+        table.Property(cam => cam.Answer).HasJson();
+        table.Ignore(cam => cam.Entry);
+        table.Ignore(cam => cam.QuotedFit);
+        table.Property(cam => cam.QuotedPartNumber).HasMaxLength(40);
     }
 }
 

@@ -6,6 +6,13 @@ namespace GrindShop.Shop.Routing;
 /// <summary>A blank that was taken for an order: which part, from which lot.</summary>
 public sealed record BlankLotClaim(int LotId, string PartNumber, string LotNumber);
 
+/// <summary>How a job ended that did not ship.</summary>
+public enum JobEnd
+{
+    Scrapped,
+    Cancelled,
+}
+
 /// <summary>One cam on its way through the shop: a route of steps, done one after the other, each once.</summary>
 public sealed class Job
 {
@@ -25,6 +32,11 @@ public sealed class Job
 
     public Order Order { get; private set; } = null!;
 
+    public int OrderCamId { get; private set; }
+
+    /// <summary>The cam of the order of which this is one piece.</summary>
+    public OrderCam Cam { get; private set; } = null!;
+
     public int BlankLotId { get; private set; }
 
     public BlankLot BlankLot { get; private set; } = null!;
@@ -35,6 +47,19 @@ public sealed class Job
 
     public DateTimeOffset? ShippedAt { get; private set; }
 
+    public DateTimeOffset? EndedAt { get; private set; }
+
+    /// <summary>Null while it is in work and when it has shipped.</summary>
+    public JobEnd? EndedAs { get; private set; }
+
+    /// <summary>The code of the scrapped job in whose stead this one was opened.</summary>
+    public string? Replaces { get; internal set; }
+
+    /// <summary>The first step is done: the blank is no blank any more.</summary>
+    public bool IsCut => StepsDone > 0;
+
+    public bool IsOpen => ShippedAt is null && EndedAt is null;
+
     public IReadOnlyList<JobStep> Steps => _steps;
 
     public IReadOnlyList<JobEvent> History => _history;
@@ -44,28 +69,27 @@ public sealed class Job
 
     public uint Version { get; private set; }
 
-    /// <summary>The step that waits to be done; null when the cam has shipped.</summary>
-    public JobStep? Current => _steps.Where(step => !step.IsDone).MinBy(step => step.Ordinal);
+    /// <summary>The step that waits to be done; null when the cam has shipped or the job has ended.</summary>
+    public JobStep? Current => EndedAt is not null ? null : _steps.Where(step => !step.IsDone).MinBy(step => step.Ordinal);
 
     /// <summary>When the cam arrived at its present step: the last step's end, or the opening.</summary>
     public DateTimeOffset AtStageSince => _steps.Max(step => step.DoneAt) ?? OpenedAt;
 
-    /// <summary>Puts an accepted order to work on the blank that was taken for it.</summary>
-    public static Outcome<Job> Open(Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    /// <summary>Puts one piece of a cam of an accepted order to work on the blank that was taken for it.</summary>
+    public static Outcome<Job> Open(Order order, OrderCam cam, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
     {
-        var code = CodeOf(order);
-        var put = order.PutToWork($"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {code} opened.", by, at);
-        return put.Succeeded ? New(code, order, claim, route, by, at) : put.Refusal;
+        var code = order.NextJobCode;
+        var put = order.PutToWork(cam, $"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {code} opened.", by, at);
+        return put.Succeeded ? New(code, order, cam, claim, route, by, at) : put.Refusal;
     }
 
-    private static string CodeOf(Order order) => "J" + order.Number[1..];
-
-    private static Job New(string code, Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    private static Job New(string code, Order order, OrderCam cam, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
     {
         var job = new Job
         {
             Code = code,
             Order = order,
+            Cam = cam,
             BlankLotId = claim.LotId,
             DueOn = order.PromisedOn!.Value,
             OpenedAt = at,
@@ -84,7 +108,7 @@ public sealed class Job
         if (_history.FirstOrDefault(line => line.CommandKey == commandKey) is { } earlier)
             return SameCommand(earlier, stage);
         if (Current is not { } current)
-            return new Refusal("shipped", $"Job {Code} has shipped; nothing is left to do.");
+            return Over();
         if (_steps.FirstOrDefault(step => step.Stage == stage) is not { } wanted)
             return new Refusal("notOnRoute", $"{Capital(stage)} is not on the route of job {Code}.");
         if (wanted.IsDone)
@@ -94,6 +118,34 @@ public sealed class Job
         return Finish(current, by, at, commandKey, note);
     }
 
+    /// <summary>The piece is spoilt. Its order is one piece short again.</summary>
+    public Outcome<Job> Scrap(string why, string by, DateTimeOffset at, string commandKey)
+    {
+        if (!IsOpen)
+            return Over();
+        if (string.IsNullOrWhiteSpace(why))
+            return new Refusal("noReason", "Say what is wrong with the cam.");
+        var stage = Current?.Stage;
+        (EndedAt, EndedAs) = (at, JobEnd.Scrapped);
+        _history.Add(new JobEvent("scrapped", stage, by, at, why.Trim(), commandKey));
+        Order.LosePiece(Cam, $"{Code} scrapped: {why.Trim().TrimEnd('.')}.", by, at);
+        return this;
+    }
+
+    /// <summary>The job ends unfinished because the order was changed or cancelled.</summary>
+    internal void Cancel(string why, string by, DateTimeOffset at)
+    {
+        var stage = Current?.Stage;
+        (EndedAt, EndedAs) = (at, JobEnd.Cancelled);
+        _history.Add(new JobEvent("cancelled", stage, by, at, why, null));
+    }
+
+    internal void Reschedule(DateOnly dueOn) => DueOn = dueOn;
+
+    private Refusal Over() => EndedAs is { } end
+        ? new Refusal("ended", $"Job {Code} was {end.ToString().ToLowerInvariant()}; nothing is left to do.")
+        : new Refusal("shipped", $"Job {Code} has shipped; nothing is left to do.");
+
     private JobStep Finish(JobStep step, string by, DateTimeOffset at, string commandKey, string? note)
     {
         step.Done(by, at);
@@ -102,7 +154,7 @@ public sealed class Job
         if (Current is null)
         {
             ShippedAt = at;
-            Order.Shipped(by, at);
+            Order.Ship(Cam, Code, by, at);
         }
 
         return step;

@@ -19,7 +19,7 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
     public async Task<IReadOnlyList<Job>> OpenJobsAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        return await Whole(db).AsNoTrackingWithIdentityResolution().Where(job => job.ShippedAt == null).OrderBy(job => job.DueOn).ThenBy(job => job.Id).ToListAsync(cancel);
+        return await Whole(db).AsNoTrackingWithIdentityResolution().Where(job => job.ShippedAt == null && job.EndedAt == null).OrderBy(job => job.DueOn).ThenBy(job => job.Id).ToListAsync(cancel);
     }
 
     /// <summary>The jobs of an order, first to last.</summary>
@@ -61,11 +61,12 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
 
     private static string Tidy(string code) => code.Trim().ToUpperInvariant();
 
-    private static IQueryable<Job> Whole(ShopDb db) => db.Jobs
+    internal static IQueryable<Job> Whole(ShopDb db) => db.Jobs
         .Include(job => job.Steps.OrderBy(step => step.Ordinal)).ThenInclude(step => step.Vendor)
         .Include(job => job.History.OrderBy(line => line.Id))
         .Include(job => job.Order).ThenInclude(order => order.Customer)
         .Include(job => job.Order).ThenInclude(order => order.History)
+        .Include(job => job.Cam)
         .Include(job => job.BlankLot).ThenInclude(lot => lot.BlankPart).ThenInclude(part => part.EngineFamily)
         .AsSplitQuery();
 }

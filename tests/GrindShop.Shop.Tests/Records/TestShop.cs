@@ -1,4 +1,6 @@
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -32,6 +34,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public OrderDesk Desk => Of<OrderDesk>();
 
+    public CustomerDesk Customer => Of<CustomerDesk>();
+
     public SpecIntake Intake => Of<SpecIntake>();
 
     public Receiving Receiving => Of<Receiving>();
@@ -40,7 +44,21 @@ internal sealed class TestShop : IAsyncDisposable
 
     public Allocation Allocation => Of<Allocation>();
 
+    public OrderChanging Changing => Of<OrderChanging>();
+
     public JobFloor Floor => Of<JobFloor>();
+
+    public NextBest NextBest => Of<NextBest>();
+
+    public BatchAllocation Batch => Of<BatchAllocation>();
+
+    public ScrapDesk Scrapping => Of<ScrapDesk>();
+
+    public Purchasing Purchasing => Of<Purchasing>();
+
+    public BuyingBook BuyingBook => Of<BuyingBook>();
+
+    public BuyingTerms Terms => Of<BuyingTerms>();
 
     public ChangeListener Listener => Of<ChangeListener>();
 
@@ -66,7 +84,7 @@ internal sealed class TestShop : IAsyncDisposable
         return (part, lot);
     }
 
-    public async Task<List<Order>> AcceptedOrdersAsync(string partNumber, int count)
+    public async Task<List<Order>> AcceptedOrdersAsync(string partNumber, int count, int quantity = 1)
     {
         var grind = Shelf.Nominal(Shelf.Blank(partNumber));
         var answer = await Catalog.JudgeAsync(grind);
@@ -74,7 +92,7 @@ internal sealed class TestShop : IAsyncDisposable
         var customer = await db.Customers.FirstAsync();
         var orders = new List<Order>();
         for (var i = 0; i < count; i++)
-            orders.Add(SomeOrders.Accepted(await db.NextOrderNumbersAsync(default), answer, partNumber, customer));
+            orders.Add(SomeOrders.Accepted(await db.NextOrderNumbersAsync(default), answer, partNumber, customer, quantity));
         db.AddRange(orders);
         await db.SaveChangesAsync();
         return orders;

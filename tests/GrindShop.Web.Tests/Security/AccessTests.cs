@@ -41,9 +41,14 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/start"] = ["Desk", "Floor", "Owner"],
         ["/desk"] = ["Desk", "Owner"],
         ["/desk/orders/{number}"] = ["Desk", "Owner"],
+        ["/desk/blanks"] = ["Desk", "Owner"],
         ["/floor"] = ["Floor", "Owner"],
         ["/floor/jobs/{code}"] = ["Floor", "Owner"],
         ["/office"] = ["Owner"],
+        ["/office/buying"] = ["Owner"],
+        ["/office/buying/new"] = ["Owner"],
+        ["/office/buying/{number}"] = ["Owner"],
+        ["/office/millrun"] = ["Owner"],
     };
 
     private static string[] Public => ["nobody", "Desk", "Floor", "Owner"];
@@ -87,6 +92,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
     [Theory]
     [InlineData("/papers/traveler/J1001.pdf", "Desk", "Floor", "Owner")]
     [InlineData("/papers/spec-card/job/J1001.pdf", "Desk", "Floor", "Owner")]
+    [InlineData("/papers/purchase/PO-1001.pdf", "Owner")]
     public async Task Papers_of_the_shop_are_for_the_shop(string address, params string[] allowed)
     {
         foreach (var who in Public)

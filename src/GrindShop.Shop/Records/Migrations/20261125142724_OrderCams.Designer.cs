@@ -12,8 +12,8 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125142612_WaysIn")]
-    partial class WaysIn
+    [Migration("20261125142724_OrderCams")]
+    partial class OrderCams
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -347,61 +347,6 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("vendors", (string)null);
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Drafts.KeptDraft", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<DateTimeOffset>("ChangedAt")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("changed_at");
-
-                    b.Property<string>("Code")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)")
-                        .HasColumnName("code");
-
-                    b.Property<int>("Revision")
-                        .IsConcurrencyToken()
-                        .HasColumnType("integer")
-                        .HasColumnName("revision");
-
-                    b.Property<string>("SubmitKey")
-                        .IsRequired()
-                        .HasMaxLength(200)
-                        .HasColumnType("character varying(200)")
-                        .HasColumnName("submit_key");
-
-                    b.Property<string>("Texts")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("texts");
-
-                    b.HasKey("Id")
-                        .HasName("pk_kept_drafts");
-
-                    b.HasIndex("ChangedAt")
-                        .HasDatabaseName("ix_kept_drafts_changed_at");
-
-                    b.HasIndex("Code")
-                        .IsUnique()
-                        .HasDatabaseName("ix_kept_drafts_code");
-
-                    b.HasIndex("SubmitKey")
-                        .IsUnique()
-                        .HasDatabaseName("ix_kept_drafts_submit_key");
-
-                    b.ToTable("kept_drafts", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_kept_drafts_size", "length(texts::text) <= 80000");
-                        });
-                });
-
             modelBuilder.Entity("GrindShop.Shop.Engines.EngineFamily", b =>
                 {
                     b.Property<int>("Id")
@@ -644,102 +589,6 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("lifter_rules", (string)null);
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Code")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)")
-                        .HasColumnName("code");
-
-                    b.Property<int>("EngineFamilyId")
-                        .HasColumnType("integer")
-                        .HasColumnName("engine_family_id");
-
-                    b.Property<string>("Entry")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("entry");
-
-                    b.Property<bool>("Retired")
-                        .HasColumnType("boolean")
-                        .HasColumnName("retired");
-
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
-                    b.HasKey("Id")
-                        .HasName("pk_catalog_grinds");
-
-                    b.HasIndex("Code")
-                        .IsUnique()
-                        .HasDatabaseName("ix_catalog_grinds_code");
-
-                    b.HasIndex("EngineFamilyId")
-                        .HasDatabaseName("ix_catalog_grinds_engine_family_id");
-
-                    b.ToTable("catalog_grinds", (string)null);
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
-                {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<DateTimeOffset>("At")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("at");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasMaxLength(100)
-                        .HasColumnType("character varying(100)")
-                        .HasColumnName("by");
-
-                    b.Property<int>("CatalogGrindId")
-                        .HasColumnType("integer")
-                        .HasColumnName("catalog_grind_id");
-
-                    b.Property<string>("Entry")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("entry");
-
-                    b.Property<string>("Kind")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("kind");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasMaxLength(500)
-                        .HasColumnType("character varying(500)")
-                        .HasColumnName("why");
-
-                    b.HasKey("Id")
-                        .HasName("pk_catalog_grind_events");
-
-                    b.HasIndex("CatalogGrindId")
-                        .HasDatabaseName("ix_catalog_grind_events_catalog_grind_id");
-
-                    b.ToTable("catalog_grind_events", (string)null);
-                });
-
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
                 {
                     b.Property<int>("Id")
@@ -831,10 +680,6 @@ namespace GrindShop.Shop.Records.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<string>("Answer")
-                        .HasColumnType("jsonb")
-                        .HasColumnName("answer");
-
                     b.Property<int>("Changes")
                         .HasColumnType("integer")
                         .HasColumnName("changes");
@@ -859,6 +704,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(100)")
                         .HasColumnName("customer_reference");
 
+                    b.Property<int>("JobsOpened")
+                        .HasColumnType("integer")
+                        .HasColumnName("jobs_opened");
+
                     b.Property<string>("Number")
                         .IsRequired()
                         .HasMaxLength(20)
@@ -879,24 +728,19 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("date")
                         .HasColumnName("promised_on");
 
-                    b.Property<string>("QuotedPartNumber")
-                        .HasColumnType("text")
-                        .HasColumnName("quoted_part_number");
-
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("received_at");
-
-                    b.Property<string>("Spec")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("spec");
 
                     b.Property<string>("State")
                         .IsRequired()
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("state");
+
+                    b.Property<DateTimeOffset>("StateSince")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("state_since");
 
                     b.Property<string>("SubmitDigest")
                         .IsRequired()
@@ -915,11 +759,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasMaxLength(20)
                         .HasColumnType("character varying(20)")
                         .HasColumnName("tracking_code");
-
-                    b.Property<string>("Verdict")
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("verdict");
 
                     b.Property<uint>("Version")
                         .IsConcurrencyToken()
@@ -953,6 +792,80 @@ namespace GrindShop.Shop.Records.Migrations
                             t.HasCheckConstraint("ck_orders_price", "price >= 0");
 
                             t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.OrderCam", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Answer")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("answer");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<int>("Quantity")
+                        .HasColumnType("integer")
+                        .HasColumnName("quantity");
+
+                    b.Property<string>("QuotedPartNumber")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("quoted_part_number");
+
+                    b.Property<string>("ReceivedCondition")
+                        .HasColumnType("text")
+                        .HasColumnName("received_condition");
+
+                    b.Property<int>("Shipped")
+                        .HasColumnType("integer")
+                        .HasColumnName("shipped");
+
+                    b.Property<string>("Spec")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("spec");
+
+                    b.Property<int>("Started")
+                        .HasColumnType("integer")
+                        .HasColumnName("started");
+
+                    b.Property<string>("Verdict")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("verdict");
+
+                    b.HasKey("Id")
+                        .HasName("pk_order_cams");
+
+                    b.HasAlternateKey("OrderId", "Id")
+                        .HasName("ak_order_cams_order_id_id");
+
+                    b.HasIndex("OrderId", "Ordinal")
+                        .IsUnique()
+                        .HasDatabaseName("ix_order_cams_order_id_ordinal");
+
+                    b.ToTable("order_cams", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_order_cams_pieces", "quantity BETWEEN 1 AND 99 AND started BETWEEN 0 AND quantity AND shipped BETWEEN 0 AND started");
                         });
                 });
 
@@ -1242,6 +1155,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("opened_at");
 
+                    b.Property<int>("OrderCamId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_cam_id");
+
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
@@ -1270,8 +1187,8 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_jobs_code");
 
-                    b.HasIndex("OrderId")
-                        .HasDatabaseName("ix_jobs_order_id");
+                    b.HasIndex("OrderId", "OrderCamId")
+                        .HasDatabaseName("ix_jobs_order_id_order_cam_id");
 
                     b.ToTable("jobs", (string)null);
                 });
@@ -1383,53 +1300,6 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("job_steps", null, t =>
                         {
                             t.HasCheckConstraint("ck_job_steps_done", "(done_at IS NULL) = (done_by IS NULL)");
-                        });
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Starting.StartRuleSet", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<DateTimeOffset>("At")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("at");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasMaxLength(100)
-                        .HasColumnType("character varying(100)")
-                        .HasColumnName("by");
-
-                    b.Property<int>("Number")
-                        .HasColumnType("integer")
-                        .HasColumnName("number");
-
-                    b.Property<string>("Rules")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("rules");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasMaxLength(500)
-                        .HasColumnType("character varying(500)")
-                        .HasColumnName("why");
-
-                    b.HasKey("Id")
-                        .HasName("pk_start_rule_sets");
-
-                    b.HasIndex("Number")
-                        .IsUnique()
-                        .HasDatabaseName("ix_start_rule_sets_number");
-
-                    b.ToTable("start_rule_sets", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_start_rule_sets_number", "number >= 1");
                         });
                 });
 
@@ -1671,28 +1541,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_stock_movements_blank_lots_blank_lot_id");
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
-                {
-                    b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
-                        .WithMany()
-                        .HasForeignKey("EngineFamilyId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
-                        .HasConstraintName("fk_catalog_grinds_engine_families_engine_family_id");
-
-                    b.Navigation("EngineFamily");
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
-                {
-                    b.HasOne("GrindShop.Shop.Grinds.CatalogGrind", null)
-                        .WithMany("History")
-                        .HasForeignKey("CatalogGrindId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
-                        .HasConstraintName("fk_catalog_grind_events_catalog_grinds_catalog_grind_id");
-                });
-
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
                 {
                     b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
@@ -1715,6 +1563,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_orders_customers_customer_id");
 
                     b.Navigation("Customer");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.OrderCam", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Cams")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_order_cams_order_order_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.OrderEvent", b =>
@@ -1743,7 +1601,17 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_jobs_orders_order_id");
 
+                    b.HasOne("GrindShop.Shop.Orders.OrderCam", "Cam")
+                        .WithMany()
+                        .HasForeignKey("OrderId", "OrderCamId")
+                        .HasPrincipalKey("OrderId", "Id")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_jobs_order_cams_order_id_order_cam_id");
+
                     b.Navigation("BlankLot");
+
+                    b.Navigation("Cam");
 
                     b.Navigation("Order");
                 });
@@ -1838,13 +1706,10 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("Movements");
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
-                {
-                    b.Navigation("History");
-                });
-
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
+                    b.Navigation("Cams");
+
                     b.Navigation("History");
                 });
 
