@@ -29,7 +29,7 @@ public sealed class OrderChangingTests : IAsyncLifetime
         order = (await _shop.Desk.QuoteAsync(order.Number, order.Version, _part, SomeOrders.Lines, "Desk")).Value!;
         order = (await _shop.Desk.AcceptAsync(order.Number, order.Version, SomeOrders.Today.AddDays(20), "Desk")).Value!;
         _job = (await _shop.StartAsync(order, _part)).Value!;
-        _lot = (await JobAsync()).BlankLot.LotNumber;
+        _lot = (await JobAsync()).BlankLot!.LotNumber;
         (_onHand, _allocated) = await LotAsync();
     }
 
