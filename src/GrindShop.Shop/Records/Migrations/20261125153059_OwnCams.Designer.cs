@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125152236_OwnCams")]
+    [Migration("20261125153059_OwnCams")]
     partial class OwnCams
     {
         /// <inheritdoc />
