@@ -45,6 +45,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/floor"] = ["Floor", "Owner"],
         ["/floor/jobs/{code}"] = ["Floor", "Owner"],
         ["/office"] = ["Owner"],
+        ["/settings/starting"] = ["Owner"],
         ["/office/buying"] = ["Owner"],
         ["/office/buying/new"] = ["Owner"],
         ["/office/buying/{number}"] = ["Owner"],
