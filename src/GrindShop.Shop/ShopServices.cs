@@ -17,6 +17,7 @@ public static class ShopServices
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton<Catalog>();
+        services.AddSingleton<RuleBook>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<Allocation>();

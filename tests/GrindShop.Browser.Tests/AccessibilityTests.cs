@@ -18,6 +18,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" },
         { "Floor", "/floor" }, { "Floor", "/floor/jobs/J1180" }, { "Floor", "/floor/jobs/J1001" }, { "Floor", "/floor/jobs/J9" },
         { "Owner", "/office" },
+        { "Owner", "/settings" }, { "Owner", "/settings/rules" }, { "Owner", "/settings/rules/gear/rear/steel/iron" }, { "Owner", "/settings/rules/no/such" }, { "Owner", "/settings/history" },
     };
 
     [Theory]

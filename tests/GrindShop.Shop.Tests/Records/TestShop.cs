@@ -30,6 +30,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public Catalog Catalog => Of<Catalog>();
 
+    public RuleBook Rules => Of<RuleBook>();
+
     public OrderDesk Desk => Of<OrderDesk>();
 
     public SpecIntake Intake => Of<SpecIntake>();
