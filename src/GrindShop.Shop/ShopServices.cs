@@ -1,3 +1,4 @@
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -18,6 +19,8 @@ public static class ShopServices
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton<Catalog>();
         services.AddSingleton<RuleBook>();
+        services.AddSingleton<Receiving>();
+        services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<Allocation>();

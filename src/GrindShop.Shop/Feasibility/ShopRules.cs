@@ -63,6 +63,9 @@ public sealed class ShopRules
             : new GearAdvice(GearVerdict.Caution, "The shop has no rule for this pair of gears: ask before you run it.");
     }
 
+    /// <summary>The gear table of engines that carry the gear at this end; empty for those that have none.</summary>
+    public IEnumerable<GearRule> Gears(GearPosition position) => _gears.Values.Where(rule => rule.Position == position);
+
     /// <summary>A distributor gear to run on this cam gear: a sure one before a doubtful one; null where every one is forbidden.</summary>
     public DistributorGear? GearFor(GearPosition position, CamGear cam) => Gears(position, cam)
         .Where(rule => rule.Verdict != RuleVerdict.No)
@@ -93,7 +96,7 @@ public sealed class ShopRules
             : new GearAdvice(GearVerdict.None, "No distributor gear named, and none that surely runs with this cam gear: ask before you run it.");
     }
 
-    private IEnumerable<GearRule> Gears(GearPosition position, CamGear cam) => _gears.Values.Where(rule => rule.Position == position && rule.CamGear == cam);
+    private IEnumerable<GearRule> Gears(GearPosition position, CamGear cam) => Gears(position).Where(rule => rule.CamGear == cam);
 
     private static GearVerdict Verdict(RuleVerdict verdict) => verdict switch
     {

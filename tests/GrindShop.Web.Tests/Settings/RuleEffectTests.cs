@@ -45,7 +45,7 @@ public sealed class RuleEffectTests(StaffShop shop) : IClassFixture<StaffShop>
 
         var desk = shop.Get<OrderDesk>();
         var order = (await desk.FindAsync(StaffShop.New))!;
-        var named = order.Spec with { DistributorGear = Shop.Engines.DistributorGear.Iron };
+        var named = order.First.Spec with { DistributorGear = Shop.Engines.DistributorGear.Iron };
         Assert.True((await desk.CorrectAsync(order.Number, order.Version, named, "gear named", "Piers Oakham")).Succeeded);
         var again = browser.Render<OrderPage>(parameters => parameters.Add(open => open.Number, StaffShop.New));
 

@@ -12,8 +12,8 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125142137_CompatibilityRules")]
-    partial class CompatibilityRules
+    [Migration("20261125141842_StockBook")]
+    partial class StockBook
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -24,6 +24,9 @@ namespace GrindShop.Shop.Records.Migrations
                 .HasAnnotation("Relational:MaxIdentifierLength", 63);
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
+
+            modelBuilder.HasSequence("lot_numbers")
+                .StartsAt(1001L);
 
             modelBuilder.HasSequence("order_numbers")
                 .StartsAt(1001L);
@@ -45,6 +48,18 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("blank_part_id");
 
+                    b.Property<string>("Certificate")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("certificate");
+
+                    b.Property<string>("HeatNumber")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("heat_number");
+
                     b.Property<string>("Location")
                         .IsRequired()
                         .HasColumnType("text")
@@ -60,9 +75,28 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("on_hand");
 
+                    b.Property<string>("PurchaseLine")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("purchase_line");
+
+                    b.Property<string>("QuarantineReason")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("quarantine_reason");
+
+                    b.Property<string>("ReceiptKey")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("receipt_key");
+
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("received_at");
+
+                    b.Property<int?>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
 
                     b.HasKey("Id")
                         .HasName("pk_blank_lots");
@@ -73,6 +107,13 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("LotNumber")
                         .IsUnique()
                         .HasDatabaseName("ix_blank_lots_lot_number");
+
+                    b.HasIndex("ReceiptKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_blank_lots_receipt_key");
+
+                    b.HasIndex("SupplierId")
+                        .HasDatabaseName("ix_blank_lots_supplier_id");
 
                     b.ToTable("blank_lots", null, t =>
                         {
@@ -118,10 +159,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("form");
-
-                    b.Property<bool>("FuelPumpLobe")
-                        .HasColumnType("boolean")
-                        .HasColumnName("fuel_pump_lobe");
 
                     b.Property<string>("Gear")
                         .IsRequired()
@@ -225,6 +262,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(100)")
                         .HasColumnName("by");
 
+                    b.Property<string>("CommandKey")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<string>("JobCode")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("job_code");
+
                     b.Property<string>("Kind")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -243,10 +290,17 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_stock_movements");
 
-                    b.HasIndex("BlankLotId")
-                        .HasDatabaseName("ix_stock_movements_blank_lot_id");
+                    b.HasIndex("JobCode")
+                        .HasDatabaseName("ix_stock_movements_job_code");
 
-                    b.ToTable("stock_movements", (string)null);
+                    b.HasIndex("BlankLotId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_stock_movements_blank_lot_id_command_key");
+
+                    b.ToTable("stock_movements", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_stock_movements_job", "(kind IN ('Allocate', 'Release', 'Consume')) = (job_code IS NOT NULL) AND (allocated_change = 0 OR job_code IS NOT NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.Vendor", b =>
@@ -472,12 +526,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("distributor_gear");
 
-                    b.Property<string>("Position")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("position");
-
                     b.Property<string>("Reason")
                         .IsRequired()
                         .HasColumnType("text")
@@ -489,25 +537,14 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("verdict");
 
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
                     b.HasKey("Id")
                         .HasName("pk_gear_rules");
 
-                    b.HasIndex("Position", "CamGear", "DistributorGear")
+                    b.HasIndex("CamGear", "DistributorGear")
                         .IsUnique()
-                        .HasDatabaseName("ix_gear_rules_position_cam_gear_distributor_gear");
+                        .HasDatabaseName("ix_gear_rules_cam_gear_distributor_gear");
 
-                    b.ToTable("gear_rules", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_gear_rules_position", "position IN ('Front', 'Rear')");
-
-                            t.HasCheckConstraint("ck_gear_rules_reason", "length(reason) > 0");
-                        });
+                    b.ToTable("gear_rules", (string)null);
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Feasibility.LifterRule", b =>
@@ -542,12 +579,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("verdict");
 
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
                     b.HasKey("Id")
                         .HasName("pk_lifter_rules");
 
@@ -555,100 +586,7 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_lifter_rules_alloy_lifter");
 
-                    b.ToTable("lifter_rules", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_lifter_rules_reason", "length(reason) > 0");
-                        });
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Feasibility.PumpRule", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Alloy")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("alloy");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("reason");
-
-                    b.Property<string>("Verdict")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("verdict");
-
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
-                    b.HasKey("Id")
-                        .HasName("pk_pump_rules");
-
-                    b.HasIndex("Alloy")
-                        .IsUnique()
-                        .HasDatabaseName("ix_pump_rules_alloy");
-
-                    b.ToTable("pump_rules", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_pump_rules_reason", "length(reason) > 0");
-                        });
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Feasibility.TradeRule", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Kind")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("kind");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("reason");
-
-                    b.Property<string>("Verdict")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("verdict");
-
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
-                    b.HasKey("Id")
-                        .HasName("pk_trade_rules");
-
-                    b.HasIndex("Kind")
-                        .IsUnique()
-                        .HasDatabaseName("ix_trade_rules_kind");
-
-                    b.ToTable("trade_rules", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_trade_rules_reason", "length(reason) > 0");
-                        });
+                    b.ToTable("lifter_rules", (string)null);
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
@@ -1058,63 +996,6 @@ namespace GrindShop.Shop.Records.Migrations
                         {
                             Id = 1,
                             Number = 1L
-                        });
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Records.RuleChange", b =>
-                {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<string>("After")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("after");
-
-                    b.Property<DateTimeOffset>("At")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("at");
-
-                    b.Property<string>("Before")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("before");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasMaxLength(100)
-                        .HasColumnType("character varying(100)")
-                        .HasColumnName("by");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasMaxLength(200)
-                        .HasColumnType("character varying(200)")
-                        .HasColumnName("key");
-
-                    b.Property<string>("Subject")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("subject");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("why");
-
-                    b.HasKey("Id")
-                        .HasName("pk_rule_changes");
-
-                    b.HasIndex("Key")
-                        .HasDatabaseName("ix_rule_changes_key");
-
-                    b.ToTable("rule_changes", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_rule_changes_why", "length(why) > 0 AND before <> after");
                         });
                 });
 
@@ -1550,7 +1431,15 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_blank_lots_blank_part_blank_part_id");
 
+                    b.HasOne("GrindShop.Shop.Blanks.Vendor", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_blank_lots_vendor_supplier_id");
+
                     b.Navigation("BlankPart");
+
+                    b.Navigation("Supplier");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPart", b =>
