@@ -1,4 +1,6 @@
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -23,9 +25,16 @@ public static class ShopServices
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<OrderDesk>();
+        services.AddSingleton<CustomerDesk>();
+        services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
+        services.AddSingleton<NextBest>();
+        services.AddSingleton<ScrapDesk>();
         services.AddSingleton<Backlog>();
+        services.AddSingleton<Purchasing>();
+        services.AddSingleton<BuyingBook>();
+        services.AddSingleton<BuyingTerms>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

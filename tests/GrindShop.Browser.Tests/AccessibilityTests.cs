@@ -34,6 +34,21 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         }
     }
 
+    [Fact]
+    public async Task Axe_finds_nothing_on_a_price_in_the_making_and_on_the_customers_page_of_a_quote()
+    {
+        var page = await browser.VisitAsync(Person.Desk);
+        await page.OpenAsync("/desk/orders/C1190");
+        await page.ClickAsync("#price-again summary");
+        await page.ClickAsync("#add-line");
+        await page.ClickAsync("#line-0-strike");
+        await page.ClickAsync("#deposit-form summary");
+        await CheckAsync(page, "/desk-price light");
+        await page.OpenAsync((await page.Locator("a[href^='/track/']").First.GetAttributeAsync("href"))!);
+        await page.ClickAsync(".answer summary");
+        await CheckAsync(page, "/track-quoted light");
+    }
+
     [Theory]
     [InlineData("RV8-R", "HydraulicRoller", ".335", "222", "112", "fits")]
     [InlineData("RV8-R", "HydraulicFlat", ".600", "260", "126", "does-not-fit")]

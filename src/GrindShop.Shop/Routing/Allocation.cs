@@ -36,7 +36,11 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, TimeProvider c
             : new Refusal("noSuchCam", $"Order {number} has no cam {cam}.");
     }
 
-    private async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, OrderCam cam, string partNumber, string by, CancellationToken cancel)
+    /// <summary>
+    /// Takes a blank and opens the job within a transaction that the caller has begun, with the order locked and loaded; the caller saves. Whether the
+    /// cam comes out of the blank is the caller's to know.
+    /// </summary>
+    internal async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, OrderCam cam, string partNumber, string by, CancellationToken cancel)
     {
         var part = await db.BlankParts.Include(p => p.Supplier).SingleAsync(p => p.PartNumber == partNumber, cancel);
         var lots = await LockedLotsAsync(db, part.Id, cancel);
