@@ -29,8 +29,10 @@ public static class ShopServices
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
+        services.AddSingleton<OrderChanging>();
         services.AddSingleton<NextBest>();
         services.AddSingleton<ScrapDesk>();
+        services.AddSingleton<BatchAllocation>();
         services.AddSingleton<Backlog>();
         services.AddSingleton<Purchasing>();
         services.AddSingleton<BuyingBook>();

@@ -76,5 +76,12 @@ internal static class Pages
         await page.WaitForSelectorAsync("html[data-live]", new() { State = WaitForSelectorState.Attached });
     }
 
+    /// <summary>A look at the page, where GRINDSHOP_PICTURES names a folder.</summary>
+    public static async Task PictureAsync(this IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES") is { Length: > 0 } folder)
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
+    }
+
     public static async Task<string> TextAsync(this IPage page, string selector) => (await page.Locator(selector).InnerTextAsync()).Trim();
 }

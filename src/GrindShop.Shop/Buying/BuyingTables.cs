@@ -58,6 +58,14 @@ public static class BuyingSets
         public Task<Dictionary<int, int>> OnOrderAsync(CancellationToken cancel) =>
             MissingAsync(db.PurchaseOrders.Where(order => order.State == PurchaseState.Sent || order.State == PurchaseState.PartlyReceived), cancel);
 
+        /// <summary>The day the next of a part are expected, by part id; parts of which none are on order are left out.</summary>
+        public Task<Dictionary<int, DateOnly>> NextReceiptsAsync(CancellationToken cancel) => db.PurchaseOrders
+            .Where(order => order.State == PurchaseState.Sent || order.State == PurchaseState.PartlyReceived)
+            .SelectMany(order => order.Lines).Where(line => line.Received < line.Quantity)
+            .GroupBy(line => line.BlankPartId)
+            .Select(lines => new { lines.Key, On = lines.Min(line => line.ExpectedOn) })
+            .ToDictionaryAsync(part => part.Key, part => part.On, cancel);
+
         /// <summary>Blanks on purchase orders that are not sent, by part id.</summary>
         public Task<Dictionary<int, int>> InDraftsAsync(CancellationToken cancel) => MissingAsync(db.PurchaseOrders.Where(order => order.State == PurchaseState.Draft), cancel);
 

@@ -1295,6 +1295,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("received_at");
 
+                    b.Property<int>("RevisionsMade")
+                        .HasColumnType("integer")
+                        .HasColumnName("revisions_made");
+
                     b.Property<string>("State")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -1473,6 +1477,89 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasDatabaseName("ix_order_events_order_id");
 
                     b.ToTable("order_events", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.OrderRevision", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("AgreedBy")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("agreed_by");
+
+                    b.Property<string>("AgreedHow")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("agreed_how");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("BlankEffect")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("blank_effect");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<int>("Cam")
+                        .HasColumnType("integer")
+                        .HasColumnName("cam");
+
+                    b.Property<string>("Changes")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("changes");
+
+                    b.Property<string>("Now")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("now");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer")
+                        .HasColumnName("number");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<decimal>("PriceChange")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("price_change");
+
+                    b.Property<string>("PriceReason")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("price_reason");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("why");
+
+                    b.HasKey("Id")
+                        .HasName("pk_order_revisions");
+
+                    b.HasIndex("OrderId", "Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_order_revisions_order_id_number");
+
+                    b.ToTable("order_revisions", (string)null);
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.PriceAdder", b =>
@@ -2372,6 +2459,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_order_events_order_order_id");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.OrderRevision", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Revisions")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_order_revisions_order_order_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
                 {
                     b.HasOne("GrindShop.Shop.Orders.Order", null)
@@ -2524,6 +2621,8 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("History");
 
                     b.Navigation("Quotes");
+
+                    b.Navigation("Revisions");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
