@@ -37,6 +37,7 @@ public static class ShopServices
         services.AddSingleton<Purchasing>();
         services.AddSingleton<BuyingBook>();
         services.AddSingleton<BuyingTerms>();
+        services.AddSingleton<MillRunBook>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125151843_CompatibilityRules")]
+    [Migration("20261125152840_CompatibilityRules")]
     partial class CompatibilityRules
     {
         /// <inheritdoc />
