@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125152840_CompatibilityRules")]
+    [Migration("20261125153813_CompatibilityRules")]
     partial class CompatibilityRules
     {
         /// <inheritdoc />
@@ -1915,7 +1915,7 @@ namespace GrindShop.Shop.Records.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<int>("BlankLotId")
+                    b.Property<int?>("BlankLotId")
                         .HasColumnType("integer")
                         .HasColumnName("blank_lot_id");
 
@@ -2488,7 +2488,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .WithMany()
                         .HasForeignKey("BlankLotId")
                         .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
                         .HasConstraintName("fk_jobs_blank_lots_blank_lot_id");
 
                     b.HasOne("GrindShop.Shop.Orders.Order", "Order")
