@@ -36,7 +36,7 @@ public static class ScenarioReader
         GrindRows.CheckRules(folder, startRules, families);
         var grinds = Keyed(folder, "grinds.csv", GrindRows.Read(folder, families), grind => grind.Code, "code");
         return folder.Value<ShopSettings>("limits.json") is { } settings && prices is not null && startRules is not null
-            ? new ShopScenario(settings, [.. families.Values], [.. vendors.Values], [.. blanks.Values], [.. lots.Values], gears, lifters, prices, startRules, [.. grinds.Values], people, [.. customers.Values], orders, PurchaseRows.Read(folder, blanks, lots), PurchaseRows.Terms(folder, blanks))
+            ? new ShopScenario(settings, [.. families.Values], [.. vendors.Values], [.. blanks.Values], [.. lots.Values], [.. gears, .. lifters], prices, startRules, [.. grinds.Values], people, [.. customers.Values], orders, PurchaseRows.Read(folder, blanks, lots), PurchaseRows.Terms(folder, blanks))
             : null;
     }
 
