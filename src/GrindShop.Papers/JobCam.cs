@@ -15,13 +15,13 @@ internal sealed class JobCam(Job job)
 
     public CamSpec Spec => job.Cam.Spec;
 
-    public BlankPart Part => job.BlankLot.BlankPart;
+    public BlankPart Part => job.BlankLot!.BlankPart;
 
     public EngineFamily Family => Part.EngineFamily;
 
     public GrindSpec Grind { get; } = Answer(job).Grind;
 
-    public BlankFit Fit { get; } = Answer(job).Blanks.First(fit => fit.PartNumber == job.BlankLot.BlankPart.PartNumber);
+    public BlankFit Fit { get; } = Answer(job).Blanks.First(fit => fit.PartNumber == job.BlankLot!.BlankPart.PartNumber);
 
     public string Engine => Grind.Side is { } side ? $"{Family.Name} ({Family.Code}), {side.ToString().ToLowerInvariant()} cam" : $"{Family.Name} ({Family.Code})";
 

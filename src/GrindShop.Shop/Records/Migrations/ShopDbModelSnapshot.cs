@@ -1735,7 +1735,7 @@ namespace GrindShop.Shop.Records.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<int>("BlankLotId")
+                    b.Property<int?>("BlankLotId")
                         .HasColumnType("integer")
                         .HasColumnName("blank_lot_id");
 
@@ -2308,7 +2308,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .WithMany()
                         .HasForeignKey("BlankLotId")
                         .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
                         .HasConstraintName("fk_jobs_blank_lots_blank_lot_id");
 
                     b.HasOne("GrindShop.Shop.Orders.Order", "Order")
