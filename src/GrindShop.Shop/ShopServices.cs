@@ -1,4 +1,5 @@
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
@@ -18,10 +19,12 @@ public static class ShopServices
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton<Catalog>();
         services.AddSingleton<SpecIntake>();
+        services.AddSingleton<CustomerMail>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
         services.AddSingleton<Backlog>();
+        services.AddMail();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

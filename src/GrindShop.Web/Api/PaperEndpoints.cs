@@ -4,15 +4,13 @@ using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Web.Public;
 using GrindShop.Web.Security;
+using GrindShop.Web.Shell;
 
 namespace GrindShop.Web.Api;
 
 /// <summary>The papers as PDF, printed from the present state of the job.</summary>
 internal static class PaperEndpoints
 {
-    /// <summary>The address that tablets use, where it is not the one the browser asked: behind a proxy.</summary>
-    private const string AddressSetting = "GRINDSHOP_ADDRESS";
-
     private const string Pdf = "application/pdf";
 
     public static void MapPapers(this WebApplication app)
@@ -28,7 +26,7 @@ internal static class PaperEndpoints
         if (await floor.FindAsync(code, cancel) is not { } job)
             return Results.NotFound();
         var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
-        var address = $"{configuration[AddressSetting]?.TrimEnd('/') ?? $"{http.Scheme}://{http.Host}"}/floor/jobs/{job.Code}";
+        var address = $"{ShopAddress.Given(configuration) ?? $"{http.Scheme}://{http.Host}"}/floor/jobs/{job.Code}";
         return Results.File(TravelerPaper.Print(new TravelerFacts(job, settings, address, clock.GetUtcNow())), Pdf);
     }
 

@@ -1,4 +1,5 @@
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
@@ -16,6 +17,7 @@ public sealed partial class OrderPage : LivePage
     private CatalogContent? _content;
     private CompletedSpec? _completed;
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
+    private IReadOnlyList<OutgoingMail> _mails = [];
     private string _by = "";
     private string? _part;
     private ElementReference _notice;
@@ -29,6 +31,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private JobFloor JobFloor { get; set; } = default!;
+
+    [Inject]
+    private Outbox Outbox { get; set; } = default!;
 
     private string Wanted => Number.Trim().ToUpperInvariant();
 
@@ -59,6 +64,7 @@ public sealed partial class OrderPage : LivePage
         _free = await Catalog.AvailableAsync();
         await _work.HearAsync();
         _job = (await JobFloor.JobsOfAsync(Wanted)).LastOrDefault();
+        _mails = await Outbox.OfOrderAsync(Wanted);
         _completed = _work.Order is { } order ? await Catalog.CompleteAsync(order.Spec) : null;
         _read = _work.Number;
     }

@@ -35,6 +35,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/error"] = Public,
         ["/start"] = ["Desk", "Floor", "Owner"],
         ["/desk"] = ["Desk", "Owner"],
+        ["/desk/mail"] = ["Desk", "Owner"],
         ["/desk/orders/{number}"] = ["Desk", "Owner"],
         ["/floor"] = ["Floor", "Owner"],
         ["/floor/jobs/{code}"] = ["Floor", "Owner"],
