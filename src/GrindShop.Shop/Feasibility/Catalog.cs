@@ -1,3 +1,4 @@
+using System.Data;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Records;
@@ -14,20 +15,26 @@ public sealed record CatalogContent(IReadOnlyList<EngineFamily> Families, IReadO
     public PreparedBlank? Blank(string partNumber) => Blanks.FirstOrDefault(blank => blank.Part.PartNumber == partNumber);
 }
 
-/// <summary>The catalog with its geometry, computed once and kept in memory; stock is read fresh for every question.</summary>
+/// <summary>
+/// The catalog with its geometry, kept in memory and read anew as soon as its <see cref="CatalogVersion"/> has changed, whoever changed it
+/// on whatever web node; stock is read fresh for every question.
+/// </summary>
 public sealed class Catalog(IDbContextFactory<ShopDb> factory)
 {
     private readonly SemaphoreSlim _one = new(1, 1);
-    private volatile CatalogContent? _content;
+    private volatile Reading? _last;
 
     public async Task<CatalogContent> ContentAsync(CancellationToken cancel = default)
     {
-        if (_content is { } ready)
-            return ready;
+        var version = await VersionAsync(cancel);
+        if (_last is { } ready && ready.Version >= version)
+            return ready.Content;
         await _one.WaitAsync(cancel);
         try
         {
-            return _content ??= await ReadAsync(cancel);
+            if (_last is not { } read || read.Version < version)
+                _last = read = await ReadAsync(cancel);
+            return read.Content;
         }
         finally
         {
@@ -76,15 +83,29 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
             .ToDictionaryAsync(part => part.Key, part => part.Free, cancel);
     }
 
-    private async Task<CatalogContent> ReadAsync(CancellationToken cancel)
+    private async Task<long> VersionAsync(CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
+        return await db.CatalogVersions.Select(version => version.Number).SingleAsync(cancel);
+    }
+
+    /// <summary>All of it and its version from one snapshot of the database.</summary>
+    private async Task<Reading> ReadAsync(CancellationToken cancel)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        await using var snapshot = await db.Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, cancel);
+        var version = await db.CatalogVersions.Select(version => version.Number).SingleAsync(cancel);
         var families = await db.EngineFamilies.AsNoTracking().OrderBy(family => family.Id).ToListAsync(cancel);
         var parts = await db.BlankParts.AsNoTrackingWithIdentityResolution()
             .Include(part => part.EngineFamily).Include(part => part.Supplier).OrderBy(part => part.PartNumber).ToListAsync(cancel);
-        var settings = await db.Settings.AsNoTracking().SingleAsync(cancel);
-        var gears = await db.GearRules.AsNoTracking().ToListAsync(cancel);
-        var lifters = await db.LifterRules.AsNoTracking().ToListAsync(cancel);
-        return new CatalogContent(families, [.. parts.AsParallel().AsOrdered().Select(PreparedBlank.Of)], new ShopRules(settings, gears, lifters));
+        var rules = await RulesAsync(db, cancel);
+        return new Reading(version, new CatalogContent(families, [.. parts.AsParallel().AsOrdered().Select(PreparedBlank.Of)], rules));
     }
+
+    private static async Task<ShopRules> RulesAsync(ShopDb db, CancellationToken cancel) => new(
+        await db.Settings.AsNoTracking().SingleAsync(cancel),
+        await db.GearRules.AsNoTracking().ToListAsync(cancel),
+        await db.LifterRules.AsNoTracking().ToListAsync(cancel));
+
+    private sealed record Reading(long Version, CatalogContent Content);
 }

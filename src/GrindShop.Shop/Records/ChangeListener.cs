@@ -4,12 +4,12 @@ using Npgsql;
 
 namespace GrindShop.Shop.Records;
 
-/// <summary>Hears from the database which orders change, on this web node or another, and tells the open pages.</summary>
+/// <summary>Hears from the database what changes, on this web node or another, and tells the open pages.</summary>
 public sealed class ChangeListener(NpgsqlDataSource source, ILogger<ChangeListener> log) : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(2);
 
-    /// <summary>The number of the order that changed; raised on a thread of the listener's.</summary>
+    /// <summary>The number of the order that changed, or <see cref="ChangeNotice.Catalog"/>; raised on a thread of the listener's.</summary>
     public event Action<string>? Changed;
 
     protected override async Task ExecuteAsync(CancellationToken stop)
@@ -38,17 +38,18 @@ public sealed class ChangeListener(NpgsqlDataSource source, ILogger<ChangeListen
         connection.Notification += (_, notice) => Raise(notice.Payload);
         await using (var listen = new NpgsqlCommand($"LISTEN {ChangeNotice.Channel}", connection))
             await listen.ExecuteNonQueryAsync(stop);
+        Raise(ChangeNotice.Catalog); // whatever was told while nobody listened: every open page reads anew
         while (true)
             await connection.WaitAsync(stop);
     }
 
-    private void Raise(string orderNumber)
+    private void Raise(string changed)
     {
         foreach (var handler in Changed?.GetInvocationList() ?? [])
         {
             try
             {
-                ((Action<string>)handler)(orderNumber);
+                ((Action<string>)handler)(changed);
             }
             catch (Exception error) when (error is ObjectDisposedException or InvalidOperationException)
             {

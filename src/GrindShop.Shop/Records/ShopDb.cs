@@ -12,6 +12,8 @@ public sealed class ShopDb(DbContextOptions<ShopDb> options) : IdentityDbContext
 
     public DbSet<ShopSettings> Settings => Set<ShopSettings>();
 
+    public DbSet<CatalogVersion> CatalogVersions => Set<CatalogVersion>();
+
     public DbSet<DataProtectionKey> DataProtectionKeys => Set<DataProtectionKey>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configuration)

@@ -65,6 +65,15 @@ public sealed partial class SpecForm
         await JudgeAsync(cancel);
     }
 
+    /// <summary>Engines, blanks or rules have changed: the same question has a new answer, and what was typed stays.</summary>
+    private async Task JudgeAnewAsync()
+    {
+        var cancel = _typing.Next();
+        _families = (await Catalog.ContentAsync(cancel)).Families;
+        await ReadAsync();
+        await JudgeAsync(cancel, anew: true);
+    }
+
     private async Task ReadAsync()
     {
         _reading = SpecReading.Of(_draft, await Catalog.ContentAsync());
@@ -72,11 +81,11 @@ public sealed partial class SpecForm
     }
 
     /// <summary>The answer to what stands there now; the old one stays in view until the new one is known.</summary>
-    private async Task JudgeAsync(CancellationToken cancel)
+    private async Task JudgeAsync(CancellationToken cancel, bool anew = false)
     {
         if (_reading.Grind is not { } grind)
             _judged = null;
-        else if (_judged?.Answer.Grind != grind)
+        else if (anew || _judged?.Answer.Grind != grind)
         {
             await TakeAsync(JudgedSpec.OfAsync(Catalog, grind, cancel), cancel);
             StateHasChanged();

@@ -24,7 +24,7 @@ public abstract class LivePage : ComponentBase, IDisposable
     [CascadingParameter]
     private Task<AuthenticationState> Authentication { get; set; } = default!;
 
-    /// <summary>Set before the page reads for the first time.</summary>
+    /// <summary>Set before the page reads, each time.</summary>
     protected ShopSettings Shop { get; private set; } = default!;
 
     protected DateTimeOffset Now => Clock.GetUtcNow();
@@ -37,11 +37,7 @@ public abstract class LivePage : ComponentBase, IDisposable
         GC.SuppressFinalize(this);
     }
 
-    protected override async Task OnInitializedAsync()
-    {
-        Shop = (await Catalog.ContentAsync()).Rules.Settings;
-        await ReadAgainAsync();
-    }
+    protected override Task OnInitializedAsync() => ReadAgainAsync();
 
     protected override void OnAfterRender(bool firstRender)
     {
@@ -57,11 +53,11 @@ public abstract class LivePage : ComponentBase, IDisposable
     /// <summary>Does a change of this order concern the page?</summary>
     protected virtual bool Concerns(string orderNumber) => true;
 
-    private async void Hear(string orderNumber)
+    private async void Hear(string changed)
     {
         try
         {
-            await InvokeAsync(() => Concerns(orderNumber) ? ReadAgainAsync() : Task.CompletedTask);
+            await InvokeAsync(() => changed == ChangeNotice.Catalog || Concerns(changed) ? ReadAgainAsync() : Task.CompletedTask);
         }
         catch (Exception error)
         {
@@ -73,7 +69,7 @@ public abstract class LivePage : ComponentBase, IDisposable
     private async Task ReadAgainAsync()
     {
         _heardMore = true;
-        if (_reading || Shop is null)
+        if (_reading)
             return;
         _reading = true;
         try
@@ -81,6 +77,7 @@ public abstract class LivePage : ComponentBase, IDisposable
             while (_heardMore)
             {
                 _heardMore = false;
+                Shop = (await Catalog.ContentAsync()).Rules.Settings;
                 await ReadAsync();
                 StateHasChanged();
             }

@@ -1,0 +1,30 @@
+namespace GrindShop.Shop.Buying;
+
+/// <summary>How many to order at a time.</summary>
+public static class OrderQuantity
+{
+    /// <summary>
+    /// The quantity at which ordering and holding cost the same: sqrt(2 K D / (h c)) (F. W. Harris, "How Many Parts to Make at Once", 1913).
+    /// </summary>
+    /// <param name="yearlyDemand">Blanks a year.</param>
+    /// <param name="orderCost">Cost of one order, whatever its size.</param>
+    /// <param name="yearlyHoldingCost">Cost of holding one blank for a year; above zero.</param>
+    public static double Economic(double yearlyDemand, decimal orderCost, decimal yearlyHoldingCost)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(yearlyDemand);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(yearlyHoldingCost);
+        return Math.Sqrt(2 * yearlyDemand * (double)orderCost / (double)yearlyHoldingCost);
+    }
+
+    /// <summary>The next quantity that the supplier sells: at least the least one and a multiple, rounded up.</summary>
+    /// <param name="wanted">Blanks; at least one is ordered.</param>
+    /// <param name="least">The supplier's least quantity, 1 or more.</param>
+    /// <param name="multiple">The supplier's package, 1 or more.</param>
+    public static int Sold(double wanted, int least, int multiple)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(least, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(multiple, 1);
+        var whole = Math.Max(least, (int)Math.Ceiling(Math.Max(1, wanted) - 1e-9));
+        return (whole + multiple - 1) / multiple * multiple;
+    }
+}
