@@ -12,7 +12,7 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125141158_OutgoingMails")]
+    [Migration("20261125141828_OutgoingMails")]
     partial class OutgoingMails
     {
         /// <inheritdoc />
@@ -1035,6 +1035,32 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasDatabaseName("UserNameIndex");
 
                     b.ToTable("AspNetUsers", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Records.CatalogVersion", b =>
+                {
+                    b.Property<int>("Id")
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    b.Property<long>("Number")
+                        .HasColumnType("bigint")
+                        .HasColumnName("number");
+
+                    b.HasKey("Id")
+                        .HasName("pk_catalog_version");
+
+                    b.ToTable("catalog_version", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_catalog_version_one_row", "id = 1");
+                        });
+
+                    b.HasData(
+                        new
+                        {
+                            Id = 1,
+                            Number = 1L
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Records.ShopSettings", b =>
