@@ -1,3 +1,4 @@
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
@@ -18,6 +19,8 @@ public static class ShopServices
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton<Catalog>();
+        services.AddSingleton<Receiving>();
+        services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<CustomerMail>();
         services.AddSingleton<OrderDesk>();

@@ -38,6 +38,13 @@ internal sealed class BlankLotTable : IEntityTypeConfiguration<BlankLot>
         table.ToTable("blank_lots", t => t.HasCheckConstraint("ck_blank_lots_stock", "on_hand >= 0 AND allocated BETWEEN 0 AND on_hand"));
         table.HasIndex(lot => lot.LotNumber).IsUnique();
         table.Property(lot => lot.LotNumber).HasMaxLength(40);
+        table.HasIndex(lot => lot.ReceiptKey).IsUnique();
+        table.Property(lot => lot.HeatNumber).HasMaxLength(60);
+        table.Property(lot => lot.Certificate).HasMaxLength(100);
+        table.Property(lot => lot.PurchaseLine).HasMaxLength(100);
+        table.Property(lot => lot.ReceiptKey).HasMaxLength(200);
+        table.Property(lot => lot.QuarantineReason).HasMaxLength(500);
+        table.HasOne(lot => lot.Supplier).WithMany().HasForeignKey(lot => lot.SupplierId).OnDelete(DeleteBehavior.Restrict);
         table.HasOne(lot => lot.BlankPart).WithMany().HasForeignKey(lot => lot.BlankPartId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(lot => lot.Movements).WithOne().HasForeignKey(movement => movement.BlankLotId).OnDelete(DeleteBehavior.Restrict);
     }
@@ -47,8 +54,12 @@ internal sealed class StockMovementTable : IEntityTypeConfiguration<StockMovemen
 {
     public void Configure(EntityTypeBuilder<StockMovement> table)
     {
-        table.ToTable("stock_movements");
+        table.ToTable("stock_movements", t => t.HasCheckConstraint("ck_stock_movements_job", "(kind IN ('Allocate', 'Release', 'Consume')) = (job_code IS NOT NULL) AND (allocated_change = 0 OR job_code IS NOT NULL)"));
         table.Property(movement => movement.By).HasMaxLength(100);
+        table.Property(movement => movement.JobCode).HasMaxLength(20);
+        table.Property(movement => movement.CommandKey).HasMaxLength(100);
+        table.HasIndex(movement => new { movement.BlankLotId, movement.CommandKey }).IsUnique();
+        table.HasIndex(movement => movement.JobCode);
     }
 }
 

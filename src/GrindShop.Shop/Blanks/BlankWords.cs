@@ -35,4 +35,19 @@ public static class BlankWords
         CamGear.Steel => "a one-piece steel gear",
         _ => "a pressed-on iron gear",
     };
+
+    public static string Words(this StockMovementKind kind) => kind switch
+    {
+        StockMovementKind.Receipt => "received",
+        StockMovementKind.Allocate => "set aside for a job",
+        StockMovementKind.Release => "given back by a job",
+        StockMovementKind.Consume => "taken to the grinder",
+        StockMovementKind.Scrap => "scrapped",
+        StockMovementKind.Count => "counted",
+        StockMovementKind.Adjust => "put right",
+        StockMovementKind.Quarantine => "put in quarantine",
+        StockMovementKind.Clear => "cleared from quarantine",
+        StockMovementKind.Relocate => "moved",
+        _ => "corrected",
+    };
 }

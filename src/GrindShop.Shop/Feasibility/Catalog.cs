@@ -73,11 +73,11 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
         return (family, [.. blanks.Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id)))], content.Rules);
     }
 
-    /// <summary>Blanks in stock and not promised to a job, by part id; parts without any are left out.</summary>
+    /// <summary>Blanks in stock, not in quarantine and not promised to a job, by part id; parts without any are left out.</summary>
     public async Task<IReadOnlyDictionary<int, int>> AvailableAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        return await db.BlankLots.GroupBy(lot => lot.BlankPartId)
+        return await db.BlankLots.Where(lot => lot.QuarantineReason == null).GroupBy(lot => lot.BlankPartId)
             .Select(lots => new { lots.Key, Free = lots.Sum(lot => lot.OnHand - lot.Allocated) })
             .Where(part => part.Free > 0)
             .ToDictionaryAsync(part => part.Key, part => part.Free, cancel);

@@ -25,6 +25,11 @@ public sealed class Job
 
     public Order Order { get; private set; } = null!;
 
+    public int OrderCamId { get; private set; }
+
+    /// <summary>The cam of the order of which this is one piece.</summary>
+    public OrderCam Cam { get; private set; } = null!;
+
     public int BlankLotId { get; private set; }
 
     public BlankLot BlankLot { get; private set; } = null!;
@@ -50,22 +55,21 @@ public sealed class Job
     /// <summary>When the cam arrived at its present step: the last step's end, or the opening.</summary>
     public DateTimeOffset AtStageSince => _steps.Max(step => step.DoneAt) ?? OpenedAt;
 
-    /// <summary>Puts an accepted order to work on the blank that was taken for it.</summary>
-    public static Outcome<Job> Open(Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    /// <summary>Puts one piece of a cam of an accepted order to work on the blank that was taken for it.</summary>
+    public static Outcome<Job> Open(Order order, OrderCam cam, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
     {
-        var code = CodeOf(order);
-        var put = order.PutToWork($"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {code} opened.", by, at);
-        return put.Succeeded ? New(code, order, claim, route, by, at) : put.Refusal;
+        var code = order.NextJobCode;
+        var put = order.PutToWork(cam, $"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {code} opened.", by, at);
+        return put.Succeeded ? New(code, order, cam, claim, route, by, at) : put.Refusal;
     }
 
-    private static string CodeOf(Order order) => "J" + order.Number[1..];
-
-    private static Job New(string code, Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    private static Job New(string code, Order order, OrderCam cam, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
     {
         var job = new Job
         {
             Code = code,
             Order = order,
+            Cam = cam,
             BlankLotId = claim.LotId,
             DueOn = order.PromisedOn!.Value,
             OpenedAt = at,
@@ -102,7 +106,7 @@ public sealed class Job
         if (Current is null)
         {
             ShippedAt = at;
-            Order.Shipped(by, at);
+            Order.Ship(Cam, Code, by, at);
         }
 
         return step;

@@ -10,23 +10,67 @@ public class BlankLotTests
     private static readonly BlankPart Part = Shelf.Blank("RV8R-516-08").Part;
 
     [Fact]
-    public void Whatever_is_asked_stock_stays_possible_and_the_book_adds_up() => Gen.Select(Gen.Int[1, 5], Gen.Bool.Array[0, 30]).Sample((quantity, acts) =>
+    public void Whatever_happens_the_lot_agrees_with_a_plain_model_and_with_its_book() => Gen.Select(Gen.Int[1, 5], LotAct.Any.Array[0, 40]).Sample((quantity, acts) =>
     {
-        var lot = BlankLot.Receive(Part, "LOT", "A1", quantity, "Owner", TestShop.Now);
-        foreach (var allocate in acts)
+        var (lot, model) = (Lot(quantity), new LotModel(quantity));
+        foreach (var act in acts)
         {
-            var (free, allocated, lines) = (lot.Available, lot.Allocated, lot.Movements.Count);
-            var outcome = allocate ? lot.Allocate("J1", "Desk", TestShop.Now) : lot.Consume("J1", "Floor", TestShop.Now);
-            Assert.Equal(allocate ? free > 0 : allocated > 0, outcome.Succeeded);
+            var lines = lot.Movements.Count;
+            var outcome = act.Do(lot);
+            Assert.Equal(act.Do(model), outcome.Succeeded);
             Assert.Equal(lines + (outcome.Succeeded ? 1 : 0), lot.Movements.Count);
-            Assert.InRange(lot.Allocated, 0, lot.OnHand);
+            Assert.Equal((model.OnHand, model.Jobs.Count, model.Available), (lot.OnHand, lot.Allocated, lot.Available));
             Assert.Equal((lot.OnHand, lot.Allocated), (lot.Movements.Sum(line => line.OnHandChange), lot.Movements.Sum(line => line.AllocatedChange)));
+            Assert.Equal(model.Jobs.Distinct().Order(), lot.HeldBy);
+            Assert.InRange(lot.Allocated, 0, lot.OnHand);
         }
     });
+
+    [Fact]
+    public void A_count_below_what_is_promised_names_the_jobs_that_hold_blanks()
+    {
+        var lot = Lot(3);
+        lot.Allocate("J7", "Desk", TestShop.Now);
+        lot.Allocate("J8", "Desk", TestShop.Now);
+
+        var refusal = lot.Count(1, "two are gone", "Floor", TestShop.Now).Refusal!;
+
+        Assert.Equal("promised", refusal.Code);
+        Assert.Contains("J7, J8", refusal.Reason, StringComparison.Ordinal);
+        Assert.Equal(3, lot.OnHand);
+    }
+
+    [Fact]
+    public void A_quarantined_lot_keeps_its_promises_and_gives_nothing_out()
+    {
+        var lot = Lot(2);
+        lot.Allocate("J7", "Desk", TestShop.Now);
+        lot.Quarantine("Certificate missing.", "Owner", TestShop.Now);
+
+        Assert.Equal((2, 1, 0), (lot.OnHand, lot.Allocated, lot.Available));
+        Assert.Equal("quarantined", lot.Allocate("J8", "Desk", TestShop.Now).Refusal!.Code);
+        Assert.Equal("quarantined", lot.Consume("J7", "Floor", TestShop.Now).Refusal!.Code);
+        Assert.True(lot.Clear("Certificate came.", "Owner", TestShop.Now).Succeeded);
+        Assert.True(lot.Consume("J7", "Floor", TestShop.Now).Succeeded);
+    }
+
+    [Fact]
+    public void What_changes_the_book_says_why()
+    {
+        var lot = Lot(2);
+        Outcome<StockMovement>[] silent =
+        [
+            lot.Scrap(1, " ", "Owner", TestShop.Now), lot.Adjust(1, "", "Owner", TestShop.Now), lot.Count(5, "", "Owner", TestShop.Now),
+            lot.Quarantine("", "Owner", TestShop.Now), lot.Correct("88", "", "", "Owner", TestShop.Now),
+        ];
+        Assert.All(silent, outcome => Assert.Equal("noReason", outcome.Refusal!.Code));
+        Assert.True(lot.Count(2, "", "Owner", TestShop.Now).Succeeded);
+    }
 
     [Theory]
     [InlineData(0)]
     [InlineData(-3)]
-    public void Empty_lot_is_not_received(int quantity) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => BlankLot.Receive(Part, "LOT", "A1", quantity, "Owner", TestShop.Now));
+    public void Empty_lot_is_not_received(int quantity) => Assert.Throws<ArgumentOutOfRangeException>(() => Lot(quantity));
+
+    private static BlankLot Lot(int quantity) => BlankLot.Receive(Part, "LOT", "A1", quantity, "Owner", TestShop.Now);
 }

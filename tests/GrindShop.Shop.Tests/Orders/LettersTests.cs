@@ -32,9 +32,9 @@ public sealed class LettersTests : IAsyncLifetime
 
         var mail = Assert.Single(await _shop.Outbox.OfOrderAsync(order.Number));
 
-        var best = order.Answer!.Best!;
+        var best = order.First.Answer!.Best!;
         Assert.Equal($"Order {order.Number}: we have your specification", mail.Subject);
-        foreach (var expected in new[] { "Hello Una Thornquist,", order.Answer.Reasons[0], best.IntakeBaseCircleDiameterIn!.Value.ToString("0.000", null), best.Gear.Reason, $"/track/{order.TrackingCode}" })
+        foreach (var expected in new[] { "Hello Una Thornquist,", order.First.Answer.Reasons[0], best.IntakeBaseCircleDiameterIn!.Value.ToString("0.000", null), best.Gear.Reason, $"/track/{order.TrackingCode}" })
             Assert.Contains(expected, mail.Text, StringComparison.Ordinal);
     }
 
@@ -42,7 +42,7 @@ public sealed class LettersTests : IAsyncLifetime
     public async Task Every_step_is_told_with_its_figures()
     {
         var order = await SubmitAsync();
-        order = await StepAsync(order, () => _shop.Desk.QuoteAsync(order.Number, order.Version, order.Answer!.Best!.PartNumber, SomeOrders.Lines, "Petra"));
+        order = await StepAsync(order, () => _shop.Desk.QuoteAsync(order.Number, order.Version, order.First.Answer!.Best!.PartNumber, SomeOrders.Lines, "Petra"));
         order = await StepAsync(order, () => _shop.Desk.AcceptAsync(order.Number, order.Version, SomeOrders.Today.AddDays(20), "Petra"));
 
         var mails = await _shop.Outbox.OfOrderAsync(order.Number);

@@ -37,6 +37,10 @@ internal sealed class TestShop : IAsyncDisposable
 
     public SpecIntake Intake => Of<SpecIntake>();
 
+    public Receiving Receiving => Of<Receiving>();
+
+    public StockRoom StockRoom => Of<StockRoom>();
+
     public Allocation Allocation => Of<Allocation>();
 
     public JobFloor Floor => Of<JobFloor>();

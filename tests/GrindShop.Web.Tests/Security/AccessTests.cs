@@ -27,6 +27,8 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/"] = Public,
         ["/spec"] = Public,
         ["/geometry"] = Public,
+        ["/learn"] = Public,
+        ["/learn/{slug}"] = Public,
         ["/api"] = Public,
         ["/track/{code?}"] = Public,
         ["/sign-in"] = Public,

@@ -24,22 +24,29 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
         Whoever has this address can see the order: pass it on only to whom it concerns.
         """;
 
-    public string Asked(Order order)
-    {
-        var spec = order.Spec;
-        var engine = content.Family(spec.EngineFamily)?.Name ?? spec.EngineFamily;
-        return List("What you asked for", [
-            string.Join(", ", new[] { engine, spec.Lifter?.Words() }.OfType<string>()),
-            spec.Short(),
-            order.CustomerReference is { } reference ? $"Your reference: {reference}" : "",
-        ]);
-    }
+    public string Asked(Order order) => List("What you asked for", [
+        .. order.Cams.SelectMany(cam => Asked(cam)),
+        order.CustomerReference is { } reference ? $"Your reference: {reference}" : "",
+    ]);
 
     /// <summary>The shop's answer in words: verdict, blank, base circle, case, gear.</summary>
-    public string Computed(Order order) => order.Answer is not { } answer ? "" : List("What the computation says", [
-        .. answer.Reasons,
-        .. (answer.Blanks.FirstOrDefault(fit => fit.PartNumber == order.QuotedPartNumber) ?? answer.Best) is { } fit ? Of(fit, content.Family(answer.Grind.EngineFamily)) : [],
-    ]);
+    public string Computed(Order order) => List("What the computation says", order.Cams.SelectMany(Computed));
+
+    private IEnumerable<string> Asked(OrderCam cam)
+    {
+        var engine = content.Family(cam.Spec.EngineFamily)?.Name ?? cam.Spec.EngineFamily;
+        var pieces = cam.Quantity > 1 ? $"{cam.Quantity} pieces" : null;
+        yield return string.Join(", ", new[] { engine, cam.Spec.Lifter?.Words(), pieces }.OfType<string>());
+        yield return cam.Spec.Short();
+    }
+
+    private IEnumerable<string> Computed(OrderCam cam)
+    {
+        if (cam.Answer is not { } answer)
+            return [];
+        var fit = answer.Blanks.FirstOrDefault(blank => blank.PartNumber == cam.QuotedPartNumber) ?? answer.Best;
+        return [.. answer.Reasons, .. fit is null ? [] : Of(fit, content.Family(answer.Grind.EngineFamily))];
+    }
 
     public static string Price(Order order) => List(
         $"Price of order {order.Number}", [.. order.PriceLines.Select(line => $"{line.Text}: {PriceRules.Dollars(line.Amount)}"), $"Together: {PriceRules.Dollars(order.Price)}"]);

@@ -29,9 +29,9 @@ public sealed class Letters(CatalogContent content, string publicAddress)
 
         {_parts.Asked(order)}
 
-        {(order.Answer is null ? "Some things are still missing before we can say how it can be made. We will ask you." : _parts.Computed(order))}
+        {(IsIncomplete(order) ? "Some things are still missing before we can say how it can be made. We will ask you." : _parts.Computed(order))}
 
-        Somebody at the shop looks at it next{(order.Answer is null ? "." : " and names a price.")}
+        Somebody at the shop looks at it next{(IsIncomplete(order) ? "." : " and names a price.")}
 
         {_parts.Follow(order)}
         """);
@@ -81,6 +81,8 @@ public sealed class Letters(CatalogContent content, string publicAddress)
 
         {_parts.Follow(order)}
         """);
+
+    private static bool IsIncomplete(Order order) => order.Cams.Any(cam => cam.Answer is null);
 
     /// <summary>Greeting, text and the shop's name below it.</summary>
     private Letter Letter(Order order, string about, string text) => new($"Order {order.Number}: {about}", $"""

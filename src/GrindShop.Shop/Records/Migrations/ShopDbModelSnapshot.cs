@@ -22,6 +22,9 @@ namespace GrindShop.Shop.Records.Migrations
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
 
+            modelBuilder.HasSequence("lot_numbers")
+                .StartsAt(1001L);
+
             modelBuilder.HasSequence("order_numbers")
                 .StartsAt(1001L);
 
@@ -42,6 +45,18 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("blank_part_id");
 
+                    b.Property<string>("Certificate")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("certificate");
+
+                    b.Property<string>("HeatNumber")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("heat_number");
+
                     b.Property<string>("Location")
                         .IsRequired()
                         .HasColumnType("text")
@@ -57,9 +72,28 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("on_hand");
 
+                    b.Property<string>("PurchaseLine")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("purchase_line");
+
+                    b.Property<string>("QuarantineReason")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("quarantine_reason");
+
+                    b.Property<string>("ReceiptKey")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("receipt_key");
+
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("received_at");
+
+                    b.Property<int?>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
 
                     b.HasKey("Id")
                         .HasName("pk_blank_lots");
@@ -70,6 +104,13 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("LotNumber")
                         .IsUnique()
                         .HasDatabaseName("ix_blank_lots_lot_number");
+
+                    b.HasIndex("ReceiptKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_blank_lots_receipt_key");
+
+                    b.HasIndex("SupplierId")
+                        .HasDatabaseName("ix_blank_lots_supplier_id");
 
                     b.ToTable("blank_lots", null, t =>
                         {
@@ -218,6 +259,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(100)")
                         .HasColumnName("by");
 
+                    b.Property<string>("CommandKey")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<string>("JobCode")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("job_code");
+
                     b.Property<string>("Kind")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -236,10 +287,17 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_stock_movements");
 
-                    b.HasIndex("BlankLotId")
-                        .HasDatabaseName("ix_stock_movements_blank_lot_id");
+                    b.HasIndex("JobCode")
+                        .HasDatabaseName("ix_stock_movements_job_code");
 
-                    b.ToTable("stock_movements", (string)null);
+                    b.HasIndex("BlankLotId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_stock_movements_blank_lot_id_command_key");
+
+                    b.ToTable("stock_movements", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_stock_movements_job", "(kind IN ('Allocate', 'Release', 'Consume')) = (job_code IS NOT NULL) AND (allocated_change = 0 OR job_code IS NOT NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.Vendor", b =>
@@ -742,10 +800,6 @@ namespace GrindShop.Shop.Records.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<string>("Answer")
-                        .HasColumnType("jsonb")
-                        .HasColumnName("answer");
-
                     b.Property<int>("Changes")
                         .HasColumnType("integer")
                         .HasColumnName("changes");
@@ -770,6 +824,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(100)")
                         .HasColumnName("customer_reference");
 
+                    b.Property<int>("JobsOpened")
+                        .HasColumnType("integer")
+                        .HasColumnName("jobs_opened");
+
                     b.Property<string>("Number")
                         .IsRequired()
                         .HasMaxLength(20)
@@ -790,24 +848,19 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("date")
                         .HasColumnName("promised_on");
 
-                    b.Property<string>("QuotedPartNumber")
-                        .HasColumnType("text")
-                        .HasColumnName("quoted_part_number");
-
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("received_at");
-
-                    b.Property<string>("Spec")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("spec");
 
                     b.Property<string>("State")
                         .IsRequired()
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("state");
+
+                    b.Property<DateTimeOffset>("StateSince")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("state_since");
 
                     b.Property<string>("SubmitDigest")
                         .IsRequired()
@@ -826,11 +879,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasMaxLength(20)
                         .HasColumnType("character varying(20)")
                         .HasColumnName("tracking_code");
-
-                    b.Property<string>("Verdict")
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("verdict");
 
                     b.Property<uint>("Version")
                         .IsConcurrencyToken()
@@ -863,6 +911,80 @@ namespace GrindShop.Shop.Records.Migrations
                             t.HasCheckConstraint("ck_orders_price", "price >= 0");
 
                             t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.OrderCam", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Answer")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("answer");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<int>("Quantity")
+                        .HasColumnType("integer")
+                        .HasColumnName("quantity");
+
+                    b.Property<string>("QuotedPartNumber")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("quoted_part_number");
+
+                    b.Property<string>("ReceivedCondition")
+                        .HasColumnType("text")
+                        .HasColumnName("received_condition");
+
+                    b.Property<int>("Shipped")
+                        .HasColumnType("integer")
+                        .HasColumnName("shipped");
+
+                    b.Property<string>("Spec")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("spec");
+
+                    b.Property<int>("Started")
+                        .HasColumnType("integer")
+                        .HasColumnName("started");
+
+                    b.Property<string>("Verdict")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("verdict");
+
+                    b.HasKey("Id")
+                        .HasName("pk_order_cams");
+
+                    b.HasAlternateKey("OrderId", "Id")
+                        .HasName("ak_order_cams_order_id_id");
+
+                    b.HasIndex("OrderId", "Ordinal")
+                        .IsUnique()
+                        .HasDatabaseName("ix_order_cams_order_id_ordinal");
+
+                    b.ToTable("order_cams", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_order_cams_pieces", "quantity BETWEEN 1 AND 99 AND started BETWEEN 0 AND quantity AND shipped BETWEEN 0 AND started");
                         });
                 });
 
@@ -1152,6 +1274,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("opened_at");
 
+                    b.Property<int>("OrderCamId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_cam_id");
+
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
@@ -1180,8 +1306,8 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_jobs_code");
 
-                    b.HasIndex("OrderId")
-                        .HasDatabaseName("ix_jobs_order_id");
+                    b.HasIndex("OrderId", "OrderCamId")
+                        .HasDatabaseName("ix_jobs_order_id_order_cam_id");
 
                     b.ToTable("jobs", (string)null);
                 });
@@ -1492,7 +1618,15 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_blank_lots_blank_part_blank_part_id");
 
+                    b.HasOne("GrindShop.Shop.Blanks.Vendor", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_blank_lots_vendor_supplier_id");
+
                     b.Navigation("BlankPart");
+
+                    b.Navigation("Supplier");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPart", b =>
@@ -1561,6 +1695,16 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("Customer");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.OrderCam", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Cams")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_order_cams_order_order_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.OrderEvent", b =>
                 {
                     b.HasOne("GrindShop.Shop.Orders.Order", null)
@@ -1587,7 +1731,17 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_jobs_orders_order_id");
 
+                    b.HasOne("GrindShop.Shop.Orders.OrderCam", "Cam")
+                        .WithMany()
+                        .HasForeignKey("OrderId", "OrderCamId")
+                        .HasPrincipalKey("OrderId", "Id")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_jobs_order_cams_order_id_order_cam_id");
+
                     b.Navigation("BlankLot");
+
+                    b.Navigation("Cam");
 
                     b.Navigation("Order");
                 });
@@ -1684,6 +1838,8 @@ namespace GrindShop.Shop.Records.Migrations
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
+                    b.Navigation("Cams");
+
                     b.Navigation("History");
                 });
 

@@ -12,8 +12,8 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125141828_OutgoingMails")]
-    partial class OutgoingMails
+    [Migration("20261125141842_StockBook")]
+    partial class StockBook
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -24,6 +24,9 @@ namespace GrindShop.Shop.Records.Migrations
                 .HasAnnotation("Relational:MaxIdentifierLength", 63);
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
+
+            modelBuilder.HasSequence("lot_numbers")
+                .StartsAt(1001L);
 
             modelBuilder.HasSequence("order_numbers")
                 .StartsAt(1001L);
@@ -45,6 +48,18 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("blank_part_id");
 
+                    b.Property<string>("Certificate")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("certificate");
+
+                    b.Property<string>("HeatNumber")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("heat_number");
+
                     b.Property<string>("Location")
                         .IsRequired()
                         .HasColumnType("text")
@@ -60,9 +75,28 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("on_hand");
 
+                    b.Property<string>("PurchaseLine")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("purchase_line");
+
+                    b.Property<string>("QuarantineReason")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("quarantine_reason");
+
+                    b.Property<string>("ReceiptKey")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("receipt_key");
+
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("received_at");
+
+                    b.Property<int?>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
 
                     b.HasKey("Id")
                         .HasName("pk_blank_lots");
@@ -73,6 +107,13 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("LotNumber")
                         .IsUnique()
                         .HasDatabaseName("ix_blank_lots_lot_number");
+
+                    b.HasIndex("ReceiptKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_blank_lots_receipt_key");
+
+                    b.HasIndex("SupplierId")
+                        .HasDatabaseName("ix_blank_lots_supplier_id");
 
                     b.ToTable("blank_lots", null, t =>
                         {
@@ -221,6 +262,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(100)")
                         .HasColumnName("by");
 
+                    b.Property<string>("CommandKey")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<string>("JobCode")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("job_code");
+
                     b.Property<string>("Kind")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -239,10 +290,17 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_stock_movements");
 
-                    b.HasIndex("BlankLotId")
-                        .HasDatabaseName("ix_stock_movements_blank_lot_id");
+                    b.HasIndex("JobCode")
+                        .HasDatabaseName("ix_stock_movements_job_code");
 
-                    b.ToTable("stock_movements", (string)null);
+                    b.HasIndex("BlankLotId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_stock_movements_blank_lot_id_command_key");
+
+                    b.ToTable("stock_movements", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_stock_movements_job", "(kind IN ('Allocate', 'Release', 'Consume')) = (job_code IS NOT NULL) AND (allocated_change = 0 OR job_code IS NOT NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.Vendor", b =>
@@ -531,129 +589,6 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("lifter_rules", (string)null);
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
-                {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int>("Attempts")
-                        .HasColumnType("integer")
-                        .HasColumnName("attempts");
-
-                    b.Property<string>("EventKey")
-                        .IsRequired()
-                        .HasMaxLength(100)
-                        .HasColumnType("character varying(100)")
-                        .HasColumnName("event_key");
-
-                    b.Property<string>("InReplyTo")
-                        .HasColumnType("text")
-                        .HasColumnName("in_reply_to");
-
-                    b.Property<string>("LastError")
-                        .HasMaxLength(500)
-                        .HasColumnType("character varying(500)")
-                        .HasColumnName("last_error");
-
-                    b.Property<DateTimeOffset?>("LeaseUntil")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("lease_until");
-
-                    b.Property<string>("MessageId")
-                        .IsRequired()
-                        .HasMaxLength(320)
-                        .HasColumnType("character varying(320)")
-                        .HasColumnName("message_id");
-
-                    b.Property<DateTimeOffset>("NextAttemptAt")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("next_attempt_at");
-
-                    b.Property<string>("OrderNumber")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)")
-                        .HasColumnName("order_number");
-
-                    b.PrimitiveCollection<string[]>("Papers")
-                        .IsRequired()
-                        .HasColumnType("text[]")
-                        .HasColumnName("papers");
-
-                    b.Property<DateTimeOffset?>("SentAt")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("sent_at");
-
-                    b.Property<string>("State")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("state");
-
-                    b.Property<string>("Subject")
-                        .IsRequired()
-                        .HasMaxLength(200)
-                        .HasColumnType("character varying(200)")
-                        .HasColumnName("subject");
-
-                    b.Property<string>("Text")
-                        .IsRequired()
-                        .HasMaxLength(100000)
-                        .HasColumnType("character varying(100000)")
-                        .HasColumnName("text");
-
-                    b.Property<string>("To")
-                        .IsRequired()
-                        .HasMaxLength(320)
-                        .HasColumnType("character varying(320)")
-                        .HasColumnName("to");
-
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
-                    b.Property<string>("Via")
-                        .HasColumnType("text")
-                        .HasColumnName("via");
-
-                    b.Property<DateTimeOffset>("WrittenAt")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("written_at");
-
-                    b.HasKey("Id")
-                        .HasName("pk_outgoing_mails");
-
-                    b.HasIndex("EventKey")
-                        .IsUnique()
-                        .HasDatabaseName("ix_outgoing_mails_event_key");
-
-                    b.HasIndex("MessageId")
-                        .IsUnique()
-                        .HasDatabaseName("ix_outgoing_mails_message_id");
-
-                    b.HasIndex("NextAttemptAt")
-                        .HasDatabaseName("ix_outgoing_mails_next_attempt_at")
-                        .HasFilter("state = 'Waiting'");
-
-                    b.HasIndex("OrderNumber")
-                        .HasDatabaseName("ix_outgoing_mails_order_number");
-
-                    b.ToTable("outgoing_mails", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_outgoing_mails_lease", "(state = 'Sending') = (lease_until IS NOT NULL)");
-
-                            t.HasCheckConstraint("ck_outgoing_mails_one_line", "\"subject\" !~ '[\\r\\n]' AND \"to\" !~ '[\\r\\n]'");
-
-                            t.HasCheckConstraint("ck_outgoing_mails_sent", "(state IN ('Sent', 'Filed')) = (sent_at IS NOT NULL) AND (sent_at IS NULL) = (via IS NULL)");
-                        });
-                });
-
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
                 {
                     b.Property<int>("Id")
@@ -844,11 +779,12 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_orders");
 
-                    b.HasAlternateKey("Number")
-                        .HasName("ak_orders_number");
-
                     b.HasIndex("CustomerId")
                         .HasDatabaseName("ix_orders_customer_id");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_orders_number");
 
                     b.HasIndex("State")
                         .HasDatabaseName("ix_orders_state");
@@ -1495,7 +1431,15 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_blank_lots_blank_part_blank_part_id");
 
+                    b.HasOne("GrindShop.Shop.Blanks.Vendor", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_blank_lots_vendor_supplier_id");
+
                     b.Navigation("BlankPart");
+
+                    b.Navigation("Supplier");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPart", b =>
@@ -1527,17 +1471,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_stock_movements_blank_lots_blank_lot_id");
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
-                {
-                    b.HasOne("GrindShop.Shop.Orders.Order", null)
-                        .WithMany()
-                        .HasForeignKey("OrderNumber")
-                        .HasPrincipalKey("Number")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
-                        .HasConstraintName("fk_outgoing_mails_orders_order_number");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
