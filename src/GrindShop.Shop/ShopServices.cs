@@ -2,6 +2,7 @@ using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
@@ -19,10 +20,11 @@ public static class ShopServices
         services.TryAddSingleton(TimeProvider.System);
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
-        services.AddSingleton<Catalog>();
+        services.AddSingleton(new Catalog(new OwnPool(connectionString, "catalog")));
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
+        services.AddSingleton<CustomerMail>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<CustomerDesk>();
         services.AddHostedService<QuoteExpiry>();
@@ -36,6 +38,7 @@ public static class ShopServices
         services.AddSingleton<Purchasing>();
         services.AddSingleton<BuyingBook>();
         services.AddSingleton<BuyingTerms>();
+        services.AddMail();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;
