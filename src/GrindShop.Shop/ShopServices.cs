@@ -39,6 +39,7 @@ public static class ShopServices
         services.AddSingleton<BuyingBook>();
         services.AddSingleton<BuyingTerms>();
         services.AddMail();
+        services.AddSingleton<MillRunBook>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;
