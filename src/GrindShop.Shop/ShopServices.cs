@@ -21,7 +21,6 @@ public static class ShopServices
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton(new Catalog(new OwnPool(connectionString, "catalog")));
-        services.AddSingleton<Catalog>();
         services.AddSingleton<RuleBook>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
