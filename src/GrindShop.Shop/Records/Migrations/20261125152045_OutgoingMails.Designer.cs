@@ -12,8 +12,8 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125154507_WaysIn")]
-    partial class WaysIn
+    [Migration("20261125152045_OutgoingMails")]
+    partial class OutgoingMails
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -162,10 +162,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("form");
-
-                    b.Property<bool>("FuelPumpLobe")
-                        .HasColumnType("boolean")
-                        .HasColumnName("fuel_pump_lobe");
 
                     b.Property<string>("Gear")
                         .IsRequired()
@@ -725,61 +721,6 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Drafts.KeptDraft", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<DateTimeOffset>("ChangedAt")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("changed_at");
-
-                    b.Property<string>("Code")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)")
-                        .HasColumnName("code");
-
-                    b.Property<int>("Revision")
-                        .IsConcurrencyToken()
-                        .HasColumnType("integer")
-                        .HasColumnName("revision");
-
-                    b.Property<string>("SubmitKey")
-                        .IsRequired()
-                        .HasMaxLength(200)
-                        .HasColumnType("character varying(200)")
-                        .HasColumnName("submit_key");
-
-                    b.Property<string>("Texts")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("texts");
-
-                    b.HasKey("Id")
-                        .HasName("pk_kept_drafts");
-
-                    b.HasIndex("ChangedAt")
-                        .HasDatabaseName("ix_kept_drafts_changed_at");
-
-                    b.HasIndex("Code")
-                        .IsUnique()
-                        .HasDatabaseName("ix_kept_drafts_code");
-
-                    b.HasIndex("SubmitKey")
-                        .IsUnique()
-                        .HasDatabaseName("ix_kept_drafts_submit_key");
-
-                    b.ToTable("kept_drafts", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_kept_drafts_size", "length(texts::text) <= 80000");
-                        });
-                });
-
             modelBuilder.Entity("GrindShop.Shop.Engines.EngineFamily", b =>
                 {
                     b.Property<int>("Id")
@@ -959,12 +900,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("distributor_gear");
 
-                    b.Property<string>("Position")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("position");
-
                     b.Property<string>("Reason")
                         .IsRequired()
                         .HasColumnType("text")
@@ -976,25 +911,14 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("verdict");
 
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
                     b.HasKey("Id")
                         .HasName("pk_gear_rules");
 
-                    b.HasIndex("Position", "CamGear", "DistributorGear")
+                    b.HasIndex("CamGear", "DistributorGear")
                         .IsUnique()
-                        .HasDatabaseName("ix_gear_rules_position_cam_gear_distributor_gear");
+                        .HasDatabaseName("ix_gear_rules_cam_gear_distributor_gear");
 
-                    b.ToTable("gear_rules", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_gear_rules_position", "position IN ('Front', 'Rear')");
-
-                            t.HasCheckConstraint("ck_gear_rules_reason", "length(reason) > 0");
-                        });
+                    b.ToTable("gear_rules", (string)null);
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Feasibility.LifterRule", b =>
@@ -1029,12 +953,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("verdict");
 
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
                     b.HasKey("Id")
                         .HasName("pk_lifter_rules");
 
@@ -1042,150 +960,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_lifter_rules_alloy_lifter");
 
-                    b.ToTable("lifter_rules", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_lifter_rules_reason", "length(reason) > 0");
-                        });
+                    b.ToTable("lifter_rules", (string)null);
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Feasibility.PumpRule", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Alloy")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("alloy");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("reason");
-
-                    b.Property<string>("Verdict")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("verdict");
-
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
-                    b.HasKey("Id")
-                        .HasName("pk_pump_rules");
-
-                    b.HasIndex("Alloy")
-                        .IsUnique()
-                        .HasDatabaseName("ix_pump_rules_alloy");
-
-                    b.ToTable("pump_rules", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_pump_rules_reason", "length(reason) > 0");
-                        });
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Feasibility.TradeRule", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Kind")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("kind");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("reason");
-
-                    b.Property<string>("Verdict")
-                        .IsRequired()
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("verdict");
-
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
-                    b.HasKey("Id")
-                        .HasName("pk_trade_rules");
-
-                    b.HasIndex("Kind")
-                        .IsUnique()
-                        .HasDatabaseName("ix_trade_rules_kind");
-
-                    b.ToTable("trade_rules", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_trade_rules_reason", "length(reason) > 0");
-                        });
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Code")
-                        .IsRequired()
-                        .HasMaxLength(20)
-                        .HasColumnType("character varying(20)")
-                        .HasColumnName("code");
-
-                    b.Property<int>("EngineFamilyId")
-                        .HasColumnType("integer")
-                        .HasColumnName("engine_family_id");
-
-                    b.Property<string>("Entry")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("entry");
-
-                    b.Property<bool>("Retired")
-                        .HasColumnType("boolean")
-                        .HasColumnName("retired");
-
-                    b.Property<uint>("Version")
-                        .IsConcurrencyToken()
-                        .ValueGeneratedOnAddOrUpdate()
-                        .HasColumnType("xid")
-                        .HasColumnName("xmin");
-
-                    b.HasKey("Id")
-                        .HasName("pk_catalog_grinds");
-
-                    b.HasIndex("Code")
-                        .IsUnique()
-                        .HasDatabaseName("ix_catalog_grinds_code");
-
-                    b.HasIndex("EngineFamilyId")
-                        .HasDatabaseName("ix_catalog_grinds_engine_family_id");
-
-                    b.ToTable("catalog_grinds", (string)null);
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
+            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
                 {
                     b.Property<long>("Id")
                         .ValueGeneratedOnAdd()
@@ -1194,44 +972,118 @@ namespace GrindShop.Shop.Records.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
 
-                    b.Property<DateTimeOffset>("At")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("at");
+                    b.Property<int>("Attempts")
+                        .HasColumnType("integer")
+                        .HasColumnName("attempts");
 
-                    b.Property<string>("By")
+                    b.Property<string>("EventKey")
                         .IsRequired()
                         .HasMaxLength(100)
                         .HasColumnType("character varying(100)")
-                        .HasColumnName("by");
+                        .HasColumnName("event_key");
 
-                    b.Property<int>("CatalogGrindId")
-                        .HasColumnType("integer")
-                        .HasColumnName("catalog_grind_id");
+                    b.Property<string>("InReplyTo")
+                        .HasColumnType("text")
+                        .HasColumnName("in_reply_to");
 
-                    b.Property<string>("Entry")
+                    b.Property<string>("LastError")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("last_error");
+
+                    b.Property<DateTimeOffset?>("LeaseUntil")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("lease_until");
+
+                    b.Property<string>("MessageId")
                         .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("entry");
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("message_id");
 
-                    b.Property<string>("Kind")
+                    b.Property<DateTimeOffset>("NextAttemptAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("next_attempt_at");
+
+                    b.Property<string>("OrderNumber")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("order_number");
+
+                    b.PrimitiveCollection<string[]>("Papers")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("papers");
+
+                    b.Property<DateTimeOffset?>("SentAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("sent_at");
+
+                    b.Property<string>("State")
                         .IsRequired()
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
-                        .HasColumnName("kind");
+                        .HasColumnName("state");
 
-                    b.Property<string>("Why")
+                    b.Property<string>("Subject")
                         .IsRequired()
-                        .HasMaxLength(500)
-                        .HasColumnType("character varying(500)")
-                        .HasColumnName("why");
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(100000)
+                        .HasColumnType("character varying(100000)")
+                        .HasColumnName("text");
+
+                    b.Property<string>("To")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("to");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.Property<string>("Via")
+                        .HasColumnType("text")
+                        .HasColumnName("via");
+
+                    b.Property<DateTimeOffset>("WrittenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("written_at");
 
                     b.HasKey("Id")
-                        .HasName("pk_catalog_grind_events");
+                        .HasName("pk_outgoing_mails");
 
-                    b.HasIndex("CatalogGrindId")
-                        .HasDatabaseName("ix_catalog_grind_events_catalog_grind_id");
+                    b.HasIndex("EventKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_outgoing_mails_event_key");
 
-                    b.ToTable("catalog_grind_events", (string)null);
+                    b.HasIndex("MessageId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_outgoing_mails_message_id");
+
+                    b.HasIndex("NextAttemptAt")
+                        .HasDatabaseName("ix_outgoing_mails_next_attempt_at")
+                        .HasFilter("state = 'Waiting'");
+
+                    b.HasIndex("OrderNumber")
+                        .HasDatabaseName("ix_outgoing_mails_order_number");
+
+                    b.ToTable("outgoing_mails", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_outgoing_mails_lease", "(state = 'Sending') = (lease_until IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_outgoing_mails_one_line", "\"subject\" !~ '[\\r\\n]' AND \"to\" !~ '[\\r\\n]'");
+
+                            t.HasCheckConstraint("ck_outgoing_mails_sent", "(state IN ('Sent', 'Filed')) = (sent_at IS NOT NULL) AND (sent_at IS NULL) = (via IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
@@ -1490,12 +1342,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_orders");
 
+                    b.HasAlternateKey("Number")
+                        .HasName("ak_orders_number");
+
                     b.HasIndex("CustomerId")
                         .HasDatabaseName("ix_orders_customer_id");
-
-                    b.HasIndex("Number")
-                        .IsUnique()
-                        .HasDatabaseName("ix_orders_number");
 
                     b.HasIndex("State")
                         .HasDatabaseName("ix_orders_state");
@@ -1935,63 +1786,6 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Records.RuleChange", b =>
-                {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<string>("After")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("after");
-
-                    b.Property<DateTimeOffset>("At")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("at");
-
-                    b.Property<string>("Before")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("before");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasMaxLength(100)
-                        .HasColumnType("character varying(100)")
-                        .HasColumnName("by");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasMaxLength(200)
-                        .HasColumnType("character varying(200)")
-                        .HasColumnName("key");
-
-                    b.Property<string>("Subject")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("subject");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .HasColumnName("why");
-
-                    b.HasKey("Id")
-                        .HasName("pk_rule_changes");
-
-                    b.HasIndex("Key")
-                        .HasDatabaseName("ix_rule_changes_key");
-
-                    b.ToTable("rule_changes", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_rule_changes_why", "length(why) > 0 AND before <> after");
-                        });
-                });
-
             modelBuilder.Entity("GrindShop.Shop.Records.ShopSettings", b =>
                 {
                     b.Property<int>("Id")
@@ -2066,7 +1860,7 @@ namespace GrindShop.Shop.Records.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<int?>("BlankLotId")
+                    b.Property<int>("BlankLotId")
                         .HasColumnType("integer")
                         .HasColumnName("blank_lot_id");
 
@@ -2246,53 +2040,6 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("job_steps", null, t =>
                         {
                             t.HasCheckConstraint("ck_job_steps_done", "(done_at IS NULL) = (done_by IS NULL)");
-                        });
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Starting.StartRuleSet", b =>
-                {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasColumnName("id");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<DateTimeOffset>("At")
-                        .HasColumnType("timestamp with time zone")
-                        .HasColumnName("at");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasMaxLength(100)
-                        .HasColumnType("character varying(100)")
-                        .HasColumnName("by");
-
-                    b.Property<int>("Number")
-                        .HasColumnType("integer")
-                        .HasColumnName("number");
-
-                    b.Property<string>("Rules")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("rules");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasMaxLength(500)
-                        .HasColumnType("character varying(500)")
-                        .HasColumnName("why");
-
-                    b.HasKey("Id")
-                        .HasName("pk_start_rule_sets");
-
-                    b.HasIndex("Number")
-                        .IsUnique()
-                        .HasDatabaseName("ix_start_rule_sets_number");
-
-                    b.ToTable("start_rule_sets", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_start_rule_sets_number", "number >= 1");
                         });
                 });
 
@@ -2606,26 +2353,15 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("BlankPart");
                 });
 
-            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
+            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
                 {
-                    b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
                         .WithMany()
-                        .HasForeignKey("EngineFamilyId")
+                        .HasForeignKey("OrderNumber")
+                        .HasPrincipalKey("Number")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
-                        .HasConstraintName("fk_catalog_grinds_engine_families_engine_family_id");
-
-                    b.Navigation("EngineFamily");
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
-                {
-                    b.HasOne("GrindShop.Shop.Grinds.CatalogGrind", null)
-                        .WithMany("History")
-                        .HasForeignKey("CatalogGrindId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
-                        .HasConstraintName("fk_catalog_grind_events_catalog_grinds_catalog_grind_id");
+                        .HasConstraintName("fk_outgoing_mails_orders_order_number");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
@@ -2708,6 +2444,7 @@ namespace GrindShop.Shop.Records.Migrations
                         .WithMany()
                         .HasForeignKey("BlankLotId")
                         .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
                         .HasConstraintName("fk_jobs_blank_lots_blank_lot_id");
 
                     b.HasOne("GrindShop.Shop.Orders.Order", "Order")
@@ -2832,11 +2569,6 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("History");
 
                     b.Navigation("Lines");
-                });
-
-            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
-                {
-                    b.Navigation("History");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
