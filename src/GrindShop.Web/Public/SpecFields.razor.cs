@@ -1,6 +1,7 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Starting;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Public;
@@ -34,6 +35,14 @@ public sealed partial class SpecFields
     [Parameter]
     public bool AsksPurpose { get; set; } = true;
 
+    /// <summary>Whether every field says what it means.</summary>
+    [Parameter]
+    public bool Explains { get; set; }
+
+    /// <summary>Figures that were worked out as a starting point.</summary>
+    [Parameter]
+    public IReadOnlyList<StartFigure> Started { get; set; } = [];
+
     /// <summary>Every keystroke and choice.</summary>
     [Parameter]
     public EventCallback Changed { get; set; }
@@ -42,7 +51,7 @@ public sealed partial class SpecFields
         ? $"Leave it blank for the usual one. Also ground: {string.Join(", ", others)}."
         : "Leave it blank for the usual one.";
 
-    protected override void OnParametersSet() => _source = new FieldSource(Draft, [.. Reading.Completed.Problems, .. MoreProblems], Reading.Completed.Filled, Changed);
+    protected override void OnParametersSet() => _source = new FieldSource(Draft, [.. Reading.Completed.Problems, .. MoreProblems], Reading.Completed.Filled, Changed) { Explains = Explains, Started = Started };
 
     private IEnumerable<NumberField> Asked(IEnumerable<NumberField> fields) =>
         fields.Where(field => !field.IsLash || Reading.Spec.Lifter is { } lifter && lifter.IsSolid());
