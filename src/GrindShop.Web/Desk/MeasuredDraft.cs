@@ -26,14 +26,26 @@ public sealed class MeasuredDraft
     public MeasuredCam? Measured => (BaseCircle, IntakeLift, ExhaustLift, IntakeDuration, ExhaustDuration) is ({ } circle, { } intake, { } exhaust, { } intakeDuration, { } exhaustDuration)
         ? new MeasuredCam
         {
-            BaseCircleDiameterIn = circle, IntakeLobeLiftIn = intake, ExhaustLobeLiftIn = exhaust,
-            IntakeDurationAt050CrankDeg = intakeDuration, ExhaustDurationAt050CrankDeg = exhaustDuration, Alloy = Alloy, Hardening = Hardening, CaseLeftIn = CaseLeft,
+            BaseCircleDiameterIn = circle,
+            IntakeLobeLiftIn = intake,
+            ExhaustLobeLiftIn = exhaust,
+            IntakeDurationAt050CrankDeg = intakeDuration,
+            ExhaustDurationAt050CrankDeg = exhaustDuration,
+            Alloy = Alloy,
+            Hardening = Hardening,
+            CaseLeftIn = CaseLeft,
         }
         : null;
 
     public static MeasuredDraft Of(MeasuredCam? cam) => cam is null ? new MeasuredDraft() : new MeasuredDraft
     {
-        BaseCircle = cam.BaseCircleDiameterIn, IntakeLift = cam.IntakeLobeLiftIn, ExhaustLift = cam.ExhaustLobeLiftIn,
-        IntakeDuration = cam.IntakeDurationAt050CrankDeg, ExhaustDuration = cam.ExhaustDurationAt050CrankDeg, Alloy = cam.Alloy, Hardening = cam.Hardening, CaseLeft = cam.CaseLeftIn,
+        BaseCircle = cam.BaseCircleDiameterIn,
+        IntakeLift = cam.IntakeLobeLiftIn,
+        ExhaustLift = cam.ExhaustLobeLiftIn,
+        IntakeDuration = cam.IntakeDurationAt050CrankDeg,
+        ExhaustDuration = cam.ExhaustDurationAt050CrankDeg,
+        Alloy = cam.Alloy,
+        Hardening = cam.Hardening,
+        CaseLeft = cam.CaseLeftIn,
     };
 }

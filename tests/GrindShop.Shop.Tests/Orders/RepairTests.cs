@@ -1,3 +1,5 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Tests.Records;
@@ -75,12 +77,12 @@ public sealed class RepairTests : IAsyncLifetime
     [Fact]
     public async Task A_used_cam_without_the_case_is_refused_with_the_reason_and_cannot_be_priced()
     {
-        var look = await LookAsync(Used(.345, 226) with { Alloy = Blanks.BlankAlloy.Steel5160, Hardening = Blanks.Hardening.Induction, CaseLeftIn = .06 });
+        var look = await LookAsync(Used(.345, 226) with { Alloy = BlankAlloy.Steel5160, Hardening = Hardening.Induction, CaseLeftIn = .06 });
 
-        Assert.Equal(Feasibility.Verdict.NotGrindable, look.Answer!.Verdict);
+        Assert.Equal(Verdict.NotGrindable, look.Answer!.Verdict);
         Assert.Equal("The used cam cannot become this grind.", look.Answer.Reasons[0]);
         var order = (await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("key"), "Una")).Order!;
-        order = (await _shop.Desk.SetWorkAsync(order.Number, order.Version, 1, Regrind(Used(.345, 226) with { Alloy = Blanks.BlankAlloy.Steel5160, Hardening = Blanks.Hardening.Induction, CaseLeftIn = .06 }), "Desk")).Value!;
+        order = (await _shop.Desk.SetWorkAsync(order.Number, order.Version, 1, Regrind(Used(.345, 226) with { Alloy = BlankAlloy.Steel5160, Hardening = Hardening.Induction, CaseLeftIn = .06 }), "Desk")).Value!;
         var offer = new QuoteOffer { Parts = new Dictionary<int, string>(), Lines = [new PriceLine("own-1", "Regrind", 120) { Reason = "by hand" }], ValidUntil = SomeOrders.Today.AddDays(10) };
         Assert.Equal("doesNotFit", (await _shop.Desk.QuoteAsync(order.Number, order.Version, offer, "Desk")).Refusal!.Code);
     }
@@ -104,8 +106,8 @@ public sealed class RepairTests : IAsyncLifetime
         ExhaustLobeLiftIn = lift,
         IntakeDurationAt050CrankDeg = at050,
         ExhaustDurationAt050CrankDeg = at050,
-        Alloy = Blanks.BlankAlloy.AustemperedDuctileIron,
-        Hardening = Blanks.Hardening.Through,
+        Alloy = BlankAlloy.AustemperedDuctileIron,
+        Hardening = Hardening.Through,
     };
 
     [Fact]
