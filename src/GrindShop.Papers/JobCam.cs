@@ -33,6 +33,9 @@ internal sealed class JobCam(Job job)
         _ => Fit.Gear.Reason,
     };
 
+    /// <summary>What the shop's rules say to mind about this cam on this blank; usually nothing.</summary>
+    public IReadOnlyList<string> Minded => [.. Fit.Cautions.Select(caution => caution.Reason)];
+
     /// <summary>Lifter lift of both lobes: one check lift, or one each where they differ.</summary>
     public bool OneCheckLift => Grind.Intake.AdvertisedAtIn == Grind.Exhaust.AdvertisedAtIn;
 
