@@ -1,3 +1,4 @@
+using GrindShop.Shop.BlankCatalog;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
@@ -18,10 +19,13 @@ public static class ShopServices
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton<Catalog>();
+        services.AddSingleton<CatalogDesk>();
+        services.AddSingleton<CatalogImport>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<OrderDesk>();
+        services.AddSingleton<LotChoice>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
         services.AddSingleton<Backlog>();

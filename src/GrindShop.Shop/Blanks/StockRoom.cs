@@ -41,6 +41,9 @@ public sealed class StockRoom(IDbContextFactory<ShopDb> factory, TimeProvider cl
     public Task<Outcome<StockMovement>> CorrectAsync(LotCommand command, string heatNumber, string certificate, string reason, CancellationToken cancel = default) =>
         ActAsync(command, lot => lot.Correct(heatNumber, certificate, reason, command.By, clock.GetUtcNow()), cancel);
 
+    public Task<Outcome<StockMovement>> MeasureAsync(LotCommand command, SampleFigures figures, CancellationToken cancel = default) =>
+        ActAsync(command, lot => lot.Measure(figures, command.By, clock.GetUtcNow()), cancel);
+
     private async Task<Outcome<StockMovement>> ActAsync(LotCommand command, Func<BlankLot, Outcome<StockMovement>> act, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);

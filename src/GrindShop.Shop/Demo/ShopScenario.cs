@@ -22,8 +22,19 @@ public sealed record ShopScenario(
     IReadOnlyList<Contact> Customers,
     IReadOnlyList<ScenarioOrder> Orders);
 
-/// <summary>A lot of blanks as it came in.</summary>
-public sealed record ScenarioLot(string LotNumber, BlankPart Part, int Quantity, string Location, int ReceivedDaysAgo);
+/// <summary>A lot of blanks as it came in, what was measured on it then, and why it is held back now.</summary>
+public sealed record ScenarioLot(string LotNumber, BlankPart Part, int Quantity, string Location, int ReceivedDaysAgo)
+{
+    public string? HeatNumber { get; init; }
+
+    public string? Certificate { get; init; }
+
+    public SampleFigures? Sample { get; init; }
+
+    public int SampledDaysAgo { get; init; }
+
+    public string? Quarantine { get; init; }
+}
 
 public sealed record ScenarioPrices(IReadOnlyList<ScenarioBasePrice> BasePrices, IReadOnlyList<PriceAdder> Adders);
 

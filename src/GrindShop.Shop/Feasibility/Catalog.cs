@@ -10,9 +10,17 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>Families, prepared blanks and rules as they were read together. Immutable.</summary>
 public sealed record CatalogContent(IReadOnlyList<EngineFamily> Families, IReadOnlyList<PreparedBlank> Blanks, ShopRules Rules)
 {
+    private readonly HashSet<string> _replaced = [.. Blanks.Select(blank => blank.Part.Supersedes).OfType<string>()];
+
+    /// <summary>Another part replaces it: used up, not bought again.</summary>
+    public bool IsReplaced(BlankPart part) => _replaced.Contains(part.PartNumber);
+
     public EngineFamily? Family(string? code) => Families.FirstOrDefault(family => string.Equals(family.Code, code, StringComparison.OrdinalIgnoreCase));
 
     public PreparedBlank? Blank(string partNumber) => Blanks.FirstOrDefault(blank => blank.Part.PartNumber == partNumber);
+
+    /// <summary>The blank as it was judged: with the metal of its lot where that is less than the catalog says.</summary>
+    public PreparedBlank? Blank(BlankFit fit) => Blank(fit.PartNumber) is { } blank ? blank.With(fit.Metal ?? blank.Metal) : null;
 }
 
 /// <summary>
@@ -68,9 +76,28 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
     {
         var content = await ContentAsync(cancel);
         var family = content.Family(grind.EngineFamily) ?? throw new ArgumentException("Unknown engine family.", nameof(grind));
-        var available = await AvailableAsync(cancel);
+        var lots = (await FreeLotsAsync(family, cancel)).ToLookup(lot => lot.PartId);
         var blanks = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code);
-        return (family, [.. blanks.Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id)))], content.Rules);
+        return (family, [.. blanks.Where(blank => lots[blank.Part.Id].Any() || !content.IsReplaced(blank.Part)).SelectMany(blank => FreeLot.Of(blank, lots[blank.Part.Id]))], content.Rules);
+    }
+
+    /// <summary>Lots of the family with a blank that may be promised, oldest first.</summary>
+    private async Task<List<FreeLot>> FreeLotsAsync(EngineFamily family, CancellationToken cancel)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await db.BlankLots.Where(lot => lot.BlankPart.EngineFamilyId == family.Id && lot.QuarantineReason == null && lot.OnHand > lot.Allocated)
+            .OrderBy(lot => lot.ReceivedAt).ThenBy(lot => lot.Id)
+            .Select(lot => new FreeLot(lot.BlankPartId, lot.LotNumber, lot.OnHand - lot.Allocated, lot.MeasuredStockIn, lot.MeasuredCaseIn)).ToListAsync(cancel);
+    }
+
+    /// <summary>What this very lot gives for a cam; null where its part is not in the catalog any more.</summary>
+    public async Task<BlankFit?> JudgeLotAsync(GrindSpec grind, BlankLot lot, CancellationToken cancel = default)
+    {
+        var content = await ContentAsync(cancel);
+        if (content.Blank(lot.BlankPart.PartNumber) is not { } blank)
+            return null;
+        var metal = lot.Metal == blank.Metal ? null : lot.LotNumber;
+        return FeasibilityJudge.Judge(grind, blank.Part.EngineFamily, [new StockedBlank(blank.With(lot.Metal), lot.Available, metal)], content.Rules).Blanks.FirstOrDefault();
     }
 
     /// <summary>Blanks in stock, not in quarantine and not promised to a job, by part id; parts without any are left out.</summary>

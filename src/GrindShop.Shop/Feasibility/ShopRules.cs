@@ -23,8 +23,8 @@ public sealed class ShopRules(ShopSettings settings, IEnumerable<GearRule> gears
     };
 
     /// <summary>How much metal must and may come off this blank.</summary>
-    public BandLimits Limits(BlankPart part) =>
-        new(Settings.CleanupIn, part.CaseDepthIn, part.CaseDepthIn is null ? null : LeastCaseIn(part.Hardening));
+    public BandLimits Limits(PreparedBlank blank) =>
+        new(Settings.CleanupIn, blank.Metal.CaseDepthIn, blank.Metal.CaseDepthIn is null ? null : LeastCaseIn(blank.Part.Hardening));
 
     public IEnumerable<GearRule> Gears => _gears.Values;
 

@@ -7,7 +7,7 @@ using Microsoft.EntityFrameworkCore;
 namespace GrindShop.Shop.Routing;
 
 /// <summary>Takes a real blank from stock for an accepted order and opens its job, all in one transaction. Claims of one order wait for one another.</summary>
-public sealed class Allocation(IDbContextFactory<ShopDb> factory, TimeProvider clock)
+public sealed class Allocation(IDbContextFactory<ShopDb> factory, LotChoice lots, TimeProvider clock)
 {
     public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string partNumber, string by, CancellationToken cancel = default)
     {
@@ -37,11 +37,12 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, TimeProvider c
     private async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, string partNumber, string by, CancellationToken cancel)
     {
         var part = await db.BlankParts.Include(p => p.Supplier).SingleAsync(p => p.PartNumber == partNumber, cancel);
-        var lots = await LockedLotsAsync(db, part.Id, cancel);
-        if (lots.Find(lot => lot.Available > 0) is not { } lot)
-            return new Refusal("noStock", $"No blank {partNumber} is left in stock that is not promised to a job.");
+        var choice = await lots.TakeAsync(db, part, order.Answer!, cancel);
+        if (!choice.Succeeded)
+            return choice.Refusal;
+        var (lot, fit) = choice.Value;
         var heatTreater = part.IsSoft ? await db.Vendors.Where(v => v.Kind == VendorKind.HeatTreater).OrderBy(v => v.Id).FirstOrDefaultAsync(cancel) : null;
-        var claim = new BlankLotClaim(lot.Id, partNumber, lot.LotNumber);
+        var claim = new BlankLotClaim(lot.Id, partNumber, lot.LotNumber, fit);
         var job = Job.Open(order, claim, Stages.RouteFor(part, heatTreater), by, clock.GetUtcNow());
         if (!job.Succeeded)
             return job;
@@ -49,8 +50,4 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, TimeProvider c
         var taken = lot.Allocate(job.Value.Code, by, clock.GetUtcNow());
         return taken.Succeeded ? job : taken.Refusal;
     }
-
-    /// <summary>The part's lots, oldest first, locked until the transaction ends; a second claimant waits here and then sees what is left.</summary>
-    private static Task<List<BlankLot>> LockedLotsAsync(ShopDb db, int partId, CancellationToken cancel) =>
-        db.BlankLots.FromSql($"SELECT * FROM blank_lots WHERE blank_part_id = {partId} ORDER BY received_at, id FOR UPDATE").ToListAsync(cancel);
 }

@@ -1,10 +1,15 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 
 namespace GrindShop.Shop.Routing;
 
 /// <summary>A blank that was taken for an order: which part, from which lot.</summary>
-public sealed record BlankLotClaim(int LotId, string PartNumber, string LotNumber);
+/// <param name="LotId">The lot.</param>
+/// <param name="PartNumber">Its part.</param>
+/// <param name="LotNumber">Its number.</param>
+/// <param name="Fit">What this lot gives, where that is not what was answered for the part.</param>
+public sealed record BlankLotClaim(int LotId, string PartNumber, string LotNumber, BlankFit? Fit = null);
 
 /// <summary>One cam on its way through the shop: a route of steps, done one after the other, each once.</summary>
 public sealed class Job
@@ -28,6 +33,12 @@ public sealed class Job
     public int BlankLotId { get; private set; }
 
     public BlankLot BlankLot { get; private set; } = null!;
+
+    /// <summary>What the lot gives, where that is not what was answered for its part.</summary>
+    public BlankFit? LotFit { get; private set; }
+
+    /// <summary>The figures to grind to from the blank that was taken; null where the order was never judged on it.</summary>
+    public BlankFit? Fit => LotFit ?? Order.Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == BlankLot.BlankPart.PartNumber);
 
     public DateOnly DueOn { get; private set; }
 
@@ -67,6 +78,7 @@ public sealed class Job
             Code = code,
             Order = order,
             BlankLotId = claim.LotId,
+            LotFit = claim.Fit,
             DueOn = order.PromisedOn!.Value,
             OpenedAt = at,
         };

@@ -13,6 +13,8 @@ internal sealed class JobTable : IEntityTypeConfiguration<Job>
         table.Property(job => job.Code).HasMaxLength(20);
         table.Property(job => job.Version).IsRowVersion();
         table.Ignore(job => job.Current);
+        table.Ignore(job => job.Fit);
+        table.Property(job => job.LotFit).HasJson();
         table.HasOne(job => job.Order).WithMany().HasForeignKey(job => job.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasOne(job => job.BlankLot).WithMany().HasForeignKey(job => job.BlankLotId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(job => job.Steps).WithOne().HasForeignKey(step => step.JobId).OnDelete(DeleteBehavior.Restrict);
