@@ -13,6 +13,8 @@ internal sealed class JobCam(Job job)
 {
     public Order Order => job.Order;
 
+    public CamSpec Spec => job.Cam.Spec;
+
     public BlankPart Part => job.BlankLot.BlankPart;
 
     public EngineFamily Family => Part.EngineFamily;
@@ -43,5 +45,5 @@ internal sealed class JobCam(Job job)
     private string Named => Figures.Capital(Grind.DistributorGear?.Words() ?? "");
 
     private static FeasibilityAnswer Answer(Job job) =>
-        job.Order.Answer ?? throw new ArgumentException($"Job {job.Code} has no answer to its specification.", nameof(job));
+        job.Cam.Answer ?? throw new ArgumentException($"Job {job.Code} has no answer to its specification.", nameof(job));
 }

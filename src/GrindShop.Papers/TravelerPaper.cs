@@ -55,7 +55,7 @@ public static class TravelerPaper
 
     private static double Note(Sheet sheet, JobCam cam, double y)
     {
-        var text = TextFit.Clean(string.Join(". ", new[] { cam.Order.Spec.Use, cam.Order.Spec.Notes }.Where(part => !string.IsNullOrWhiteSpace(part))));
+        var text = TextFit.Clean(string.Join(". ", new[] { cam.Spec.Use, cam.Spec.Notes }.Where(part => !string.IsNullOrWhiteSpace(part))));
         if (text.Length == 0)
             return y;
         sheet.Rule(Sheet.Left, y, Sheet.Width);

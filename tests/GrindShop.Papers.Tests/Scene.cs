@@ -106,7 +106,7 @@ internal sealed record Scene
         var order = Accepted(part);
         var heatTreater = new Vendor { Code = "EMBERLINE", Name = "Emberline Heat Treating", Kind = VendorKind.HeatTreater, LeadTimeDays = 12 };
         var lot = BlankLot.Receive(part, "L-2026-117", "Rack C, shelf 4", 3, "Petra Vane", Now.AddDays(-40));
-        var job = global::GrindShop.Shop.Routing.Job.Open(order, new BlankLotClaim(lot.Id, part.PartNumber, lot.LotNumber), Stages.RouteFor(part, heatTreater), "Petra Vane", Now).Value!;
+        var job = global::GrindShop.Shop.Routing.Job.Open(order, order.First, new BlankLotClaim(lot.Id, part.PartNumber, lot.LotNumber), Stages.RouteFor(part, heatTreater), "Petra Vane", Now).Value!;
         Load(job, nameof(job.BlankLot), lot);
         foreach (var step in job.Steps.Where(step => step.Stage is Stage.HeatTreatOut or Stage.HeatTreatBack))
             Load(step, nameof(step.Vendor), heatTreater);

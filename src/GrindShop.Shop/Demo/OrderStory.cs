@@ -75,10 +75,10 @@ internal sealed class OrderStory(
 
     private RowProblem? Quote(DateTimeOffset at)
     {
-        if (FeasibilityAnswer.Refuse(Order.Answer, row.Blank!.PartNumber) is { } refusal)
+        if (FeasibilityAnswer.Refuse(Order.First.Answer, row.Blank!.PartNumber) is { } refusal)
             return Problem("blankPart", refusal);
-        var fit = Order.Answer!.Blanks.First(blank => blank.PartNumber == row.Blank.PartNumber);
-        var lines = shop.Prices.Lines(Order.Answer.Grind, row.Blank.EngineFamily, row.Blank, fit, []);
+        var fit = Order.First.Answer!.Blanks.First(blank => blank.PartNumber == row.Blank.PartNumber);
+        var lines = shop.Prices.Lines(Order.First.Answer.Grind, row.Blank.EngineFamily, row.Blank, fit, []);
         return lines.Succeeded
             ? Problem("quotedAfterDays", Order.Quote(row.Blank.PartNumber, lines.Value, Desk, at).Refusal)
             : Problem("blankPart", lines.Refusal);
@@ -97,7 +97,7 @@ internal sealed class OrderStory(
         _lot = shop.Lot(row.Blank!, at);
         if (_lot is null)
             return Problem("blankPart", $"On {at:yyyy-MM-dd} no blank {row.Blank!.PartNumber} is in stock.");
-        var opened = Job.Open(Order, new BlankLotClaim(_lot.Id, row.Blank!.PartNumber, _lot.LotNumber), route, Desk, at);
+        var opened = Job.Open(Order, Order.First, new BlankLotClaim(_lot.Id, row.Blank!.PartNumber, _lot.LotNumber), route, Desk, at);
         Job = opened.Value;
         return Problem("blankPart", opened.Refusal ?? _lot.Allocate(Job!.Code, Desk, at).Refusal);
     }

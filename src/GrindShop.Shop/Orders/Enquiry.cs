@@ -23,12 +23,20 @@ public sealed record Enquiry
 
     public required CamSpec Spec { get; init; }
 
+    public WorkKind Kind { get; init; }
+
+    /// <summary>Like pieces.</summary>
+    public int Quantity { get; init; } = 1;
+
+    /// <summary>How a cam that came in for a repair or a regrind looks.</summary>
+    public string? ReceivedCondition { get; init; }
+
     public required Contact Contact { get; init; }
 
     public string? CustomerReference { get; init; }
 
     /// <summary>SHA-256 of the content without the key, hexadecimal.</summary>
-    public string Digest() => Convert.ToHexString(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(new { Channel, Spec, Contact, CustomerReference })));
+    public string Digest() => Convert.ToHexString(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(new { Channel, Spec, Kind, Quantity, ReceivedCondition, Contact, CustomerReference })));
 }
 
 /// <summary>The two names of a new order: the spoken number and the secret tracking code.</summary>

@@ -3,16 +3,6 @@ using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Orders;
 
-public enum OrderState
-{
-    New,
-    Quoted,
-    Accepted,
-    InWork,
-    Shipped,
-    Declined,
-}
-
 public enum OrderChannel
 {
     Web,
@@ -27,6 +17,7 @@ public enum OrderChannel
 /// </summary>
 public sealed class Order
 {
+    private readonly List<OrderCam> _cams = [];
     private readonly List<OrderEvent> _history = [];
 
     private Order()
@@ -51,6 +42,8 @@ public sealed class Order
 
     public OrderState State { get; private set; }
 
+    public DateTimeOffset StateSince { get; private set; }
+
     public int CustomerId { get; private set; }
 
     public Customer Customer { get; private set; } = null!;
@@ -61,16 +54,14 @@ public sealed class Order
     /// <summary>The customer's own name or number for this cam.</summary>
     public string? CustomerReference { get; private set; }
 
-    public CamSpec Spec { get; private set; } = new();
+    /// <summary>What was ordered, in the order in which it was; always loaded with the order.</summary>
+    public IReadOnlyList<OrderCam> Cams => [.. _cams.OrderBy(cam => cam.Ordinal)];
 
-    /// <summary>The shop's answer to <see cref="Spec"/> as it was computed when the specification was last set; null while it is incomplete.</summary>
-    public FeasibilityAnswer? Answer { get; private set; }
+    /// <summary>The first cam: the only one of most orders.</summary>
+    public OrderCam First => _cams.MinBy(cam => cam.Ordinal)!;
 
-    /// <summary>The verdict of <see cref="Answer"/>, for lists.</summary>
-    public Verdict? Verdict { get; private set; }
-
-    /// <summary>The blank the price stands on.</summary>
-    public string? QuotedPartNumber { get; private set; }
+    /// <summary>How many jobs were ever opened; the next one's code follows from it.</summary>
+    public int JobsOpened { get; private set; }
 
     public IReadOnlyList<PriceLine> PriceLines { get; private set; } = [];
 
@@ -88,7 +79,7 @@ public sealed class Order
     /// <summary>Changes with every write; the writer who holds an older one is told instead of overwriting.</summary>
     public uint Version { get; private set; }
 
-    public bool IsOpen => State is not (OrderState.Shipped or OrderState.Declined);
+    public bool IsOpen => State.IsOpen();
 
     public static Order Receive(OrderNumbers numbers, Enquiry enquiry, Customer customer, FeasibilityAnswer? answer, string by, DateTimeOffset at)
     {
@@ -102,42 +93,64 @@ public sealed class Order
             Customer = customer,
             Contact = enquiry.Contact,
             CustomerReference = enquiry.CustomerReference,
-            Spec = enquiry.Spec,
-            Answer = answer,
-            Verdict = answer?.Verdict,
             ReceivedAt = at,
+            StateSince = at,
         };
+        var cam = new OrderCam(1, enquiry.Kind, enquiry.Quantity) { ReceivedCondition = enquiry.ReceivedCondition };
+        cam.Set(enquiry.Spec, answer);
+        order._cams.Add(cam);
         order.Note(OrderEventKind.Received, by, at, $"Specification received ({enquiry.Channel.Words()}).");
         return order;
     }
 
-    /// <summary>The desk corrects the specification; a price that stood on the old one falls away.</summary>
-    public Outcome<Order> Correct(CamSpec spec, FeasibilityAnswer? answer, string by, DateTimeOffset at, string why)
+    /// <summary>The cam of this place in the order, or null.</summary>
+    public OrderCam? Cam(int ordinal) => _cams.Find(cam => cam.Ordinal == ordinal);
+
+    /// <summary>The desk corrects the specification of a cam; a price that stood on the old one falls away.</summary>
+    public Outcome<Order> Correct(CamSpec spec, FeasibilityAnswer? answer, string by, DateTimeOffset at, string why, int cam = 1)
     {
-        if (State is not (OrderState.New or OrderState.Quoted))
+        if (!State.IsBeforeAcceptance())
             return NotNow("corrected");
-        Spec = spec;
-        Answer = answer;
-        Verdict = answer?.Verdict;
+        if (Cam(cam) is not { } corrected)
+            return NoSuchCam(cam);
+        corrected.Set(spec, answer);
         DropPrice();
-        State = OrderState.New;
-        Note(OrderEventKind.Corrected, by, at, why);
+        Enter(OrderState.New, OrderEventKind.Corrected, by, at, why);
+        return this;
+    }
+
+    /// <summary>The shop needs something from the customer before it can go on.</summary>
+    public Outcome<Order> AskCustomer(string what, string by, DateTimeOffset at)
+    {
+        if (State is not (OrderState.New or OrderState.WaitingForCustomer))
+            return NotNow("held for the customer");
+        if (string.IsNullOrWhiteSpace(what))
+            return new Refusal("noQuestion", "Say what the customer is asked.");
+        Enter(OrderState.WaitingForCustomer, OrderEventKind.Asked, by, at, what.Trim());
+        return this;
+    }
+
+    /// <summary>The customer has answered, in whatever way; the desk goes on.</summary>
+    public Outcome<Order> CustomerAnswered(string what, string by, DateTimeOffset at)
+    {
+        if (State != OrderState.WaitingForCustomer)
+            return NotNow("answered");
+        Enter(OrderState.New, OrderEventKind.Answered, by, at, what);
         return this;
     }
 
     public Outcome<Order> Quote(string partNumber, IReadOnlyList<PriceLine> lines, string by, DateTimeOffset at)
     {
-        if (State is not (OrderState.New or OrderState.Quoted))
+        if (!State.IsBeforeAcceptance())
             return NotNow("priced");
-        if (FeasibilityAnswer.Refuse(Answer, partNumber) is { } refusal)
+        if (FeasibilityAnswer.Refuse(First.Answer, partNumber) is { } refusal)
             return refusal;
         if (lines.Count == 0 || lines.Sum(line => line.Amount) <= 0)
             return new Refusal("emptyPrice", "A price needs at least one line and a sum above zero.");
-        QuotedPartNumber = partNumber;
+        First.QuotedPartNumber = partNumber;
         PriceLines = lines;
         Price = lines.Sum(line => line.Amount);
-        State = OrderState.Quoted;
-        Note(OrderEventKind.Quoted, by, at, FormattableString.Invariant($"Priced at ${Price:N2} on blank {partNumber}."));
+        Enter(OrderState.Quoted, OrderEventKind.Quoted, by, at, FormattableString.Invariant($"Priced at ${Price:N2} on blank {partNumber}."));
         return this;
     }
 
@@ -148,46 +161,65 @@ public sealed class Order
         if (promisedOn < today || promisedOn > today.AddYears(2))
             return new Refusal("badPromise", $"The promised date must lie between today ({today:yyyy-MM-dd}) and two years from now.");
         PromisedOn = promisedOn;
-        State = OrderState.Accepted;
-        Note(OrderEventKind.Accepted, by, at, $"Accepted; promised for {promisedOn:yyyy-MM-dd}.");
+        Enter(OrderState.Accepted, OrderEventKind.Accepted, by, at, $"Accepted; promised for {promisedOn:yyyy-MM-dd}.");
         return this;
     }
 
     public Outcome<Order> Decline(string why, string by, DateTimeOffset at)
     {
-        if (State is not (OrderState.New or OrderState.Quoted))
+        if (!State.IsBeforeAcceptance())
             return NotNow("declined");
         if (string.IsNullOrWhiteSpace(why))
             return new Refusal("noReason", "Say why the order is declined; the customer sees it.");
-        State = OrderState.Declined;
-        Note(OrderEventKind.Declined, by, at, why.Trim());
+        Enter(OrderState.Declined, OrderEventKind.Declined, by, at, why.Trim());
         return this;
     }
 
-    /// <summary>A blank has been allocated and a job opened on the floor.</summary>
-    internal Outcome<Order> PutToWork(string what, string by, DateTimeOffset at)
+    /// <summary>The code that the next job gets: that of the order, and from the second on a number behind it.</summary>
+    internal string NextJobCode => JobsOpened == 0 ? $"J{Number[1..]}" : $"J{Number[1..]}-{JobsOpened + 1}";
+
+    /// <summary>A blank has been allocated and a job opened on the floor for one piece of a cam.</summary>
+    internal Outcome<Order> PutToWork(OrderCam cam, string what, string by, DateTimeOffset at)
     {
-        if (State != OrderState.Accepted)
+        if (State is not (OrderState.Accepted or OrderState.InWork))
             return NotNow("put to work");
-        State = OrderState.InWork;
-        Note(OrderEventKind.PutToWork, by, at, what);
+        if (cam.Waiting == 0)
+            return new Refusal("allStarted", $"Every piece of this cam of order {Number} has its job already.");
+        cam.Started++;
+        JobsOpened++;
+        if (State == OrderState.Accepted)
+            Enter(OrderState.InWork, OrderEventKind.PutToWork, by, at, what);
+        else
+            Note(OrderEventKind.PutToWork, by, at, what);
         return this;
     }
 
-    internal void Shipped(string by, DateTimeOffset at)
+    /// <summary>One piece has left the shop; the order has when the last one did.</summary>
+    internal void Ship(OrderCam cam, string jobCode, string by, DateTimeOffset at)
     {
-        State = OrderState.Shipped;
-        Note(OrderEventKind.Shipped, by, at, "Shipped.");
+        cam.Shipped++;
+        if (_cams.TrueForAll(one => one.Shipped == one.Quantity))
+            Enter(OrderState.Shipped, OrderEventKind.Shipped, by, at, "Shipped.");
+        else
+            Note(OrderEventKind.PartShipped, by, at, $"{jobCode} shipped.");
     }
 
     private void DropPrice()
     {
-        QuotedPartNumber = null;
+        _cams.ForEach(cam => cam.QuotedPartNumber = null);
         PriceLines = [];
         Price = 0;
     }
 
-    private Refusal NotNow(string wanted) => new("wrongState", $"Order {Number} is {State.Words()}; it can no longer be {wanted}.");
+    private Refusal NoSuchCam(int ordinal) => new("noSuchCam", $"Order {Number} has no cam {ordinal}.");
+
+    private Refusal NotNow(string wanted) => new("wrongState", $"Order {Number} is {State.Words()}; it cannot be {wanted} now.");
+
+    private void Enter(OrderState state, OrderEventKind kind, string by, DateTimeOffset at, string what)
+    {
+        (State, StateSince) = (state, at);
+        Note(kind, by, at, what);
+    }
 
     private void Note(OrderEventKind kind, string by, DateTimeOffset at, string what)
     {

@@ -12,11 +12,12 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     public async Task<IReadOnlyList<InboxRow>> InboxAsync(bool closed, CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        var orders = db.Orders.AsNoTracking().Where(order => (order.State == OrderState.Shipped || order.State == OrderState.Declined) == closed);
+        var orders = db.Orders.AsNoTracking().Where(order => OrderStates.Closed.Contains(order.State) == closed);
         orders = closed ? orders.OrderByDescending(order => order.ReceivedAt) : orders.OrderBy(order => order.ReceivedAt);
         return await orders.Select(order => new InboxRow(
-            order.Number, order.State, order.Channel, order.Customer.Name, order.CustomerReference,
-            order.Spec, order.Verdict, order.Price, order.ReceivedAt, order.PromisedOn)).ToListAsync(cancel);
+            order.Number, order.State, order.StateSince, order.Channel, order.Customer.Name, order.CustomerReference,
+            order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Spec).First(), order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Verdict).First(),
+            order.Cams.Count, order.Price, order.ReceivedAt, order.PromisedOn)).ToListAsync(cancel);
     }
 
     /// <summary>Everything about one order, or null where there is none of this number.</summary>
@@ -32,14 +33,14 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return await Whole(db).AsNoTrackingWithIdentityResolution().SingleOrDefaultAsync(order => order.TrackingCode == trackingCode, cancel);
     }
 
-    public async Task<Outcome<Order>> CorrectAsync(string number, uint version, CamSpec spec, string why, string by, CancellationToken cancel = default)
+    public async Task<Outcome<Order>> CorrectAsync(string number, uint version, CamSpec spec, string why, string by, CancellationToken cancel = default, int cam = 1)
     {
         var completed = await catalog.CompleteAsync(spec, cancel);
         if (completed.InTheWay.FirstOrDefault() is { } problem)
             return new Refusal("badSpec", problem.Message);
         var answer = await catalog.JudgeAsync(completed.Grind!, cancel);
         var reason = string.IsNullOrWhiteSpace(why) ? "Specification corrected." : $"Specification corrected: {why.Trim().TrimEnd('.')}.";
-        return await ChangeAsync(number, version, order => order.Correct(spec, answer, by, clock.GetUtcNow(), reason), cancel);
+        return await ChangeAsync(number, version, order => order.Correct(spec, answer, by, clock.GetUtcNow(), reason, cam), cancel);
     }
 
     public Task<Outcome<Order>> QuoteAsync(string number, uint version, string partNumber, IReadOnlyList<PriceLine> lines, string by, CancellationToken cancel = default) =>
@@ -57,7 +58,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     /// <summary>The price of the order on a blank by the shop's rules of today.</summary>
     public async Task<Outcome<IReadOnlyList<PriceLine>>> PriceAsync(Order order, string partNumber, IReadOnlyCollection<string> manualCodes, CancellationToken cancel = default)
     {
-        if (order.Answer is not { } answer || answer.Blanks.FirstOrDefault(blank => blank.PartNumber == partNumber) is not { } fit)
+        if (order.First.Answer is not { } answer || answer.Blanks.FirstOrDefault(blank => blank.PartNumber == partNumber) is not { } fit)
             return new Refusal("notJudged", "Complete the specification first: the price stands on a blank that was judged for it.");
         var content = await catalog.ContentAsync(cancel);
         if (content.Blank(partNumber) is not { } blank)
@@ -105,7 +106,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     }
 }
 
-/// <summary>One line of the inbox.</summary>
+/// <summary>One line of the inbox; <see cref="Spec"/> and <see cref="Verdict"/> are those of the first of <see cref="Cams"/> cams.</summary>
 public sealed record InboxRow(
-    string Number, OrderState State, OrderChannel Channel, string Customer, string? Reference,
-    CamSpec Spec, Verdict? Verdict, decimal Price, DateTimeOffset ReceivedAt, DateOnly? PromisedOn);
+    string Number, OrderState State, DateTimeOffset StateSince, OrderChannel Channel, string Customer, string? Reference,
+    CamSpec Spec, Verdict? Verdict, int Cams, decimal Price, DateTimeOffset ReceivedAt, DateOnly? PromisedOn);

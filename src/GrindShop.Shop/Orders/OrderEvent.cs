@@ -4,10 +4,13 @@ public enum OrderEventKind
 {
     Received,
     Corrected,
+    Asked,
+    Answered,
     Quoted,
     Accepted,
     Declined,
     PutToWork,
+    PartShipped,
     Shipped,
 }
 

@@ -55,12 +55,25 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.Property(order => order.SubmitDigest).HasMaxLength(64);
         table.Property(order => order.CustomerReference).HasMaxLength(100);
         table.Property(order => order.Contact).HasJson();
-        table.Property(order => order.Spec).HasJson();
-        table.Property(order => order.Answer).HasJson();
         table.Property(order => order.PriceLines).HasJson();
         table.Property(order => order.Version).IsRowVersion();
         table.HasOne(order => order.Customer).WithMany().HasForeignKey(order => order.CustomerId).OnDelete(DeleteBehavior.Restrict);
+        table.Ignore(order => order.First);
+        table.HasMany(order => order.Cams).WithOne().HasForeignKey(cam => cam.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.Navigation(order => order.Cams).AutoInclude();
         table.HasMany(order => order.History).WithOne().HasForeignKey(line => line.OrderId).OnDelete(DeleteBehavior.Restrict);
+    }
+}
+
+internal sealed class OrderCamTable : IEntityTypeConfiguration<OrderCam>
+{
+    public void Configure(EntityTypeBuilder<OrderCam> table)
+    {
+        table.ToTable("order_cams", t => t.HasCheckConstraint("ck_order_cams_pieces", "quantity BETWEEN 1 AND 99 AND started BETWEEN 0 AND quantity AND shipped BETWEEN 0 AND started"));
+        table.HasIndex(cam => new { cam.OrderId, cam.Ordinal }).IsUnique();
+        table.Property(cam => cam.Spec).HasJson();
+        table.Property(cam => cam.Answer).HasJson();
+        table.Property(cam => cam.QuotedPartNumber).HasMaxLength(40);
     }
 }
 

@@ -6,11 +6,21 @@ public static class OrderWords
     public static string Words(this OrderState state) => state switch
     {
         OrderState.New => "new",
+        OrderState.WaitingForCustomer => "waiting for customer",
         OrderState.Quoted => "quoted",
         OrderState.Accepted => "accepted, waiting for its blank",
         OrderState.InWork => "in work",
         OrderState.Shipped => "shipped",
-        _ => "declined",
+        OrderState.Declined => "declined",
+        OrderState.Expired => "expired",
+        _ => "cancelled",
+    };
+
+    public static string Words(this WorkKind kind) => kind switch
+    {
+        WorkKind.NewGrind => "new grind",
+        WorkKind.Regrind => "regrind",
+        _ => "gear replacement",
     };
 
     public static string Words(this OrderChannel channel) => channel switch

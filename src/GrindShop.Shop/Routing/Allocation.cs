@@ -9,15 +9,15 @@ namespace GrindShop.Shop.Routing;
 /// <summary>Takes a real blank from stock for an accepted order and opens its job, all in one transaction. Claims of one order wait for one another.</summary>
 public sealed class Allocation(IDbContextFactory<ShopDb> factory, LotChoice lots, TimeProvider clock)
 {
-    public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string partNumber, string by, CancellationToken cancel = default)
+    public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string partNumber, string by, CancellationToken cancel = default, int cam = 1)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
         await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {orderNumber} FOR UPDATE", cancel);
         var order = await db.Orders.Include(o => o.History).SingleOrDefaultAsync(o => o.Number == orderNumber, cancel);
-        if (Refuse(order, orderNumber, version, partNumber) is { } refusal)
+        if (Refuse(order, orderNumber, version, cam, partNumber) is { } refusal)
             return refusal;
-        var outcome = await TakeAsync(db, order!, partNumber, by, cancel);
+        var outcome = await TakeAsync(db, order!, order!.Cam(cam)!, partNumber, by, cancel);
         if (!outcome.Succeeded)
             return outcome;
         await db.SaveAndTellAsync(orderNumber, cancel);
@@ -25,25 +25,27 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, LotChoice lots
         return outcome;
     }
 
-    private static Refusal? Refuse(Order? order, string number, uint version, string partNumber)
+    private static Refusal? Refuse(Order? order, string number, uint version, int cam, string partNumber)
     {
         if (order is null)
             return new Refusal("unknown", $"There is no order {number}.");
         if (order.Version != version)
             return new Refusal("stale", $"Order {number} was changed in the meantime; nothing was allocated. Look at it again.");
-        return FeasibilityAnswer.Refuse(order.Answer, partNumber);
+        return order.Cam(cam) is { } wanted
+            ? FeasibilityAnswer.Refuse(wanted.Answer, partNumber)
+            : new Refusal("noSuchCam", $"Order {number} has no cam {cam}.");
     }
 
-    private async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, string partNumber, string by, CancellationToken cancel)
+    private async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, OrderCam cam, string partNumber, string by, CancellationToken cancel)
     {
         var part = await db.BlankParts.Include(p => p.Supplier).SingleAsync(p => p.PartNumber == partNumber, cancel);
-        var choice = await lots.TakeAsync(db, part, order.Answer!, cancel);
+        var choice = await lots.TakeAsync(db, part, cam.Answer!, cancel);
         if (!choice.Succeeded)
             return choice.Refusal;
         var (lot, fit) = choice.Value;
         var heatTreater = part.IsSoft ? await db.Vendors.Where(v => v.Kind == VendorKind.HeatTreater).OrderBy(v => v.Id).FirstOrDefaultAsync(cancel) : null;
         var claim = new BlankLotClaim(lot.Id, partNumber, lot.LotNumber, fit);
-        var job = Job.Open(order, claim, Stages.RouteFor(part, heatTreater), by, clock.GetUtcNow());
+        var job = Job.Open(order, cam, claim, Stages.RouteFor(part, heatTreater), by, clock.GetUtcNow());
         if (!job.Succeeded)
             return job;
         db.Add(job.Value);

@@ -18,17 +18,20 @@ public sealed class Backlog(IDbContextFactory<ShopDb> factory, Feasibility.Catal
         await using var db = await factory.CreateDbContextAsync(cancel);
         var today = (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());
         var jobs = await db.Jobs.AsNoTrackingWithIdentityResolution().Where(job => job.ShippedAt == null)
-            .Include(job => job.Steps).Include(job => job.Order).ThenInclude(order => order.Customer).ToListAsync(cancel);
-        var waiting = await db.Orders.AsNoTracking().Where(order => order.State == OrderState.Accepted)
+            .Include(job => job.Steps).Include(job => job.Cam).Include(job => job.Order).ThenInclude(order => order.Customer).ToListAsync(cancel);
+        var waiting = await db.Orders.AsNoTracking().Where(order => (order.State == OrderState.Accepted || order.State == OrderState.InWork) && order.Cams.Any(cam => cam.Started < cam.Quantity))
             .Include(order => order.Customer).Include(order => order.History).ToListAsync(cancel);
-        return [.. jobs.Select(job => Row(job, today)).Concat(waiting.Select(order => Row(order, today))).OrderBy(row => row.DueOn).ThenBy(row => row.OrderNumber)];
+        return [.. jobs.Select(job => Row(job, today)).Concat(waiting.SelectMany(order => Waiting(order, today))).OrderBy(row => row.DueOn).ThenBy(row => row.OrderNumber)];
     }
 
     private static BacklogRow Row(Job job, DateOnly today) => new(
-        job.Order.Number, job.Code, job.Order.Customer.Name, job.Order.Spec.EngineFamily ?? "", job.Current?.Stage, job.AtStageSince, job.Order.ReceivedAt, job.DueOn, Late(job.DueOn, today));
+        job.Order.Number, job.Code, job.Order.Customer.Name, job.Cam.Spec.EngineFamily ?? "", job.Current?.Stage, job.AtStageSince, job.Order.ReceivedAt, job.DueOn, Late(job.DueOn, today));
 
-    private static BacklogRow Row(Order order, DateOnly today) => new(
-        order.Number, null, order.Customer.Name, order.Spec.EngineFamily ?? "", null,
+    /// <summary>A row for each piece that has no job yet.</summary>
+    private static IEnumerable<BacklogRow> Waiting(Order order, DateOnly today) => order.Cams.SelectMany(cam => Enumerable.Repeat(Row(order, cam, today), cam.Waiting));
+
+    private static BacklogRow Row(Order order, OrderCam cam, DateOnly today) => new(
+        order.Number, null, order.Customer.Name, cam.Spec.EngineFamily ?? "", null,
         order.History.Last(line => line.Kind == OrderEventKind.Accepted).At, order.ReceivedAt, order.PromisedOn!.Value, Late(order.PromisedOn.Value, today));
 
     private static int Late(DateOnly due, DateOnly today) => Math.Max(0, today.DayNumber - due.DayNumber);

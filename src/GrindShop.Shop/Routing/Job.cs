@@ -30,6 +30,11 @@ public sealed class Job
 
     public Order Order { get; private set; } = null!;
 
+    public int OrderCamId { get; private set; }
+
+    /// <summary>The cam of the order of which this is one piece.</summary>
+    public OrderCam Cam { get; private set; } = null!;
+
     public int BlankLotId { get; private set; }
 
     public BlankLot BlankLot { get; private set; } = null!;
@@ -38,7 +43,7 @@ public sealed class Job
     public BlankFit? LotFit { get; private set; }
 
     /// <summary>The figures to grind to from the blank that was taken; null where the order was never judged on it.</summary>
-    public BlankFit? Fit => LotFit ?? Order.Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == BlankLot.BlankPart.PartNumber);
+    public BlankFit? Fit => LotFit ?? Cam.Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == BlankLot.BlankPart.PartNumber);
 
     public DateOnly DueOn { get; private set; }
 
@@ -61,22 +66,21 @@ public sealed class Job
     /// <summary>When the cam arrived at its present step: the last step's end, or the opening.</summary>
     public DateTimeOffset AtStageSince => _steps.Max(step => step.DoneAt) ?? OpenedAt;
 
-    /// <summary>Puts an accepted order to work on the blank that was taken for it.</summary>
-    public static Outcome<Job> Open(Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    /// <summary>Puts one piece of a cam of an accepted order to work on the blank that was taken for it.</summary>
+    public static Outcome<Job> Open(Order order, OrderCam cam, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
     {
-        var code = CodeOf(order);
-        var put = order.PutToWork($"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {code} opened.", by, at);
-        return put.Succeeded ? New(code, order, claim, route, by, at) : put.Refusal;
+        var code = order.NextJobCode;
+        var put = order.PutToWork(cam, $"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {code} opened.", by, at);
+        return put.Succeeded ? New(code, order, cam, claim, route, by, at) : put.Refusal;
     }
 
-    private static string CodeOf(Order order) => "J" + order.Number[1..];
-
-    private static Job New(string code, Order order, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    private static Job New(string code, Order order, OrderCam cam, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
     {
         var job = new Job
         {
             Code = code,
             Order = order,
+            Cam = cam,
             BlankLotId = claim.LotId,
             LotFit = claim.Fit,
             DueOn = order.PromisedOn!.Value,
@@ -114,7 +118,7 @@ public sealed class Job
         if (Current is null)
         {
             ShippedAt = at;
-            Order.Shipped(by, at);
+            Order.Ship(Cam, Code, by, at);
         }
 
         return step;

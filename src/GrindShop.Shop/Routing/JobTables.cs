@@ -16,6 +16,8 @@ internal sealed class JobTable : IEntityTypeConfiguration<Job>
         table.Ignore(job => job.Fit);
         table.Property(job => job.LotFit).HasJson();
         table.HasOne(job => job.Order).WithMany().HasForeignKey(job => job.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.HasOne(job => job.Cam).WithMany().HasForeignKey(job => new { job.OrderId, job.OrderCamId })
+            .HasPrincipalKey(cam => new { cam.OrderId, cam.Id }).OnDelete(DeleteBehavior.Restrict);
         table.HasOne(job => job.BlankLot).WithMany().HasForeignKey(job => job.BlankLotId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(job => job.Steps).WithOne().HasForeignKey(step => step.JobId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(job => job.History).WithOne().HasForeignKey(line => line.JobId).OnDelete(DeleteBehavior.Restrict);

@@ -87,6 +87,6 @@ internal static class EnquiryEndpoints
     }
 
     private static TrackResponse Tracked(Order order, IReadOnlyList<Job> jobs) => new(
-        order.Number, order.State, order.ReceivedAt, order.PromisedOn, order.Price > 0 ? order.Price : null, order.Verdict,
+        order.Number, order.State, order.ReceivedAt, order.PromisedOn, order.Price > 0 ? order.Price : null, order.First.Verdict,
         [.. jobs.SelectMany(job => job.Steps).Select(step => new TrackStage(step.Stage.Words(), step.DoneAt))]);
 }

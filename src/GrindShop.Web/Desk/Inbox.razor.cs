@@ -13,7 +13,7 @@ public sealed partial class Inbox : LivePage
 
     private const string Closed = "Closed";
 
-    private static readonly OrderState[] OpenStates = [OrderState.New, OrderState.Quoted, OrderState.Accepted, OrderState.InWork];
+    private static readonly OrderState[] OpenStates = [OrderState.New, OrderState.WaitingForCustomer, OrderState.Quoted, OrderState.Accepted, OrderState.InWork];
 
     private IReadOnlyList<InboxRow> _open = [];
     private IReadOnlyList<InboxRow> _closed = [];

@@ -40,8 +40,8 @@ public sealed partial class OrderPage : LivePage
         get
         {
             var order = _work?.Order;
-            var chosen = _part ?? order?.QuotedPartNumber;
-            return order?.Answer?.Blanks.Any(fit => fit.PartNumber == chosen) == true ? chosen : order?.Answer?.Best?.PartNumber;
+            var chosen = _part ?? order?.First.QuotedPartNumber;
+            return order?.First.Answer?.Blanks.Any(fit => fit.PartNumber == chosen) == true ? chosen : order?.First.Answer?.Best?.PartNumber;
         }
     }
 
@@ -59,7 +59,7 @@ public sealed partial class OrderPage : LivePage
         _free = await Catalog.AvailableAsync();
         await _work.HearAsync();
         _job = (await JobFloor.JobsOfAsync(Wanted)).LastOrDefault();
-        _completed = _work.Order is { } order ? await Catalog.CompleteAsync(order.Spec) : null;
+        _completed = _work.Order is { } order ? await Catalog.CompleteAsync(order.First.Spec) : null;
         _read = _work.Number;
     }
 

@@ -72,10 +72,10 @@ public sealed class OrderWork(OrderDesk desk, string number)
         if (IsTyping || Newer is not null)
             Wait(shown, found);
         else
-            (Order, Refusal, Said, Changes) = (found, null, LastWords(found), SpecChange.Between(shown.Spec, found.Spec));
+            (Order, Refusal, Said, Changes) = (found, null, LastWords(found), SpecChange.Between(shown.First.Spec, found.First.Spec));
     }
 
-    private void Wait(Order shown, Order found) => (Newer, Changes) = (found, SpecChange.Between(shown.Spec, found.Spec));
+    private void Wait(Order shown, Order found) => (Newer, Changes) = (found, SpecChange.Between(shown.First.Spec, found.First.Spec));
 
     private static string LastWords(Order order) => order.History[^1] is { } last ? $"{last.By}: {last.What}" : "";
 }

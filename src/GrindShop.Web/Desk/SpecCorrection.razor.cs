@@ -37,7 +37,7 @@ public sealed partial class SpecCorrection
 
     protected override void OnInitialized()
     {
-        _basis = Work.Order!.Spec;
+        _basis = Work.Order!.First.Spec;
         _draft = SpecDraft.Of(_basis);
         Read();
     }
@@ -45,9 +45,9 @@ public sealed partial class SpecCorrection
     /// <summary>A newer specification was taken over: what was typed stays, the fields that were not touched follow it.</summary>
     protected override void OnParametersSet()
     {
-        if (ReferenceEquals(Work.Order!.Spec, _basis))
+        if (ReferenceEquals(Work.Order!.First.Spec, _basis))
             return;
-        (_draft, _basis) = (SpecChange.Carry(_basis, _draft, Work.Order.Spec), Work.Order.Spec);
+        (_draft, _basis) = (SpecChange.Carry(_basis, _draft, Work.Order.First.Spec), Work.Order.First.Spec);
         Read();
     }
 

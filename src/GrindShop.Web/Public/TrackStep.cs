@@ -12,18 +12,18 @@ public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
         List<(string Words, DateTimeOffset? DoneAt)> steps =
         [
             ("Specification received", order.ReceivedAt),
-            ("Priced", Done(order, OrderEventKind.Quoted, from: OrderState.Quoted)),
-            ("Accepted", Done(order, OrderEventKind.Accepted, from: OrderState.Accepted)),
-            ("Blank set aside", Done(order, OrderEventKind.PutToWork, from: OrderState.InWork)),
+            ("Priced", Done(order, OrderEventKind.Quoted, order.State == OrderState.Quoted || order.State.IsAgreed())),
+            ("Accepted", Done(order, OrderEventKind.Accepted, order.State.IsAgreed())),
+            ("Blank set aside", Done(order, OrderEventKind.PutToWork, order.State is OrderState.InWork or OrderState.Shipped)),
             .. Route(job),
         ];
-        var now = order.State == OrderState.Declined ? -1 : steps.FindIndex(step => step.DoneAt is null);
+        var now = !order.IsOpen ? -1 : steps.FindIndex(step => step.DoneAt is null);
         return [.. steps.Select((step, index) => new TrackStep(step.Words, step.DoneAt, index == now))];
     }
 
     /// <summary>A price that fell away with a corrected specification is not done any more.</summary>
-    private static DateTimeOffset? Done(Order order, OrderEventKind kind, OrderState from) =>
-        order.State >= from && order.State != OrderState.Declined ? order.History.LastOrDefault(line => line.Kind == kind)?.At : null;
+    private static DateTimeOffset? Done(Order order, OrderEventKind kind, bool isReached) =>
+        isReached ? order.History.LastOrDefault(line => line.Kind == kind)?.At : null;
 
     private static IEnumerable<(string, DateTimeOffset?)> Route(Job? job) => job is not null
         ? job.Steps.OrderBy(step => step.Ordinal).Select(step => (TrackWords.Of(step.Stage), step.DoneAt))

@@ -22,10 +22,13 @@ public static class TrackWords
     public static string Of(OrderState state) => state switch
     {
         OrderState.New => "The shop has your specification and is looking at it. A price comes next.",
+        OrderState.WaitingForCustomer => "The shop has a question for you before it can go on.",
         OrderState.Quoted => "The shop has named a price and waits for your word.",
         OrderState.Accepted => "Accepted. A blank is set aside next, then the cam goes to the grinder.",
         OrderState.InWork => "Your cam is in the shop, on its way through the steps below.",
         OrderState.Shipped => "Your cam has left the shop.",
+        OrderState.Expired => "The price has run out before an answer came. Ask the shop to renew it.",
+        OrderState.Cancelled => "This order was cancelled.",
         _ => "The shop cannot make this cam as it was described.",
     };
 }

@@ -101,9 +101,9 @@ public sealed class ScenarioTests : IAsyncLifetime
         await using var db = Db();
         var orders = await db.Orders.ToListAsync();
 
-        Assert.True(orders.Count(order => order.Verdict == Shop.Feasibility.Verdict.NotGrindable) >= 3);
-        Assert.All(orders.Where(order => order.Verdict == Shop.Feasibility.Verdict.NotGrindable), order => Assert.Equal(OrderState.Declined, order.State));
-        Assert.All(orders.Where(order => order.QuotedPartNumber is not null), order => Assert.True(order.Price > 0));
+        Assert.True(orders.Count(order => order.First.Verdict == Shop.Feasibility.Verdict.NotGrindable) >= 3);
+        Assert.All(orders.Where(order => order.First.Verdict == Shop.Feasibility.Verdict.NotGrindable), order => Assert.Equal(OrderState.Declined, order.State));
+        Assert.All(orders.Where(order => order.First.QuotedPartNumber is not null), order => Assert.True(order.Price > 0));
     }
 
     [Fact]

@@ -66,7 +66,7 @@ public sealed class OrderDeskTests : IAsyncLifetime
     [Fact]
     public async Task Blank_that_does_not_fit_is_not_priced()
     {
-        var wrong = _order.Answer!.Blanks.First(blank => !blank.Fits).PartNumber;
+        var wrong = _order.First.Answer!.Blanks.First(blank => !blank.Fits).PartNumber;
 
         Assert.Equal("doesNotFit", (await _shop.Desk.QuoteAsync(_order.Number, _order.Version, wrong, SomeOrders.Lines, "Petra")).Refusal!.Code);
     }

@@ -55,7 +55,7 @@ public class OrderStateTests
 
         order.Correct(Wishes.Street, SomeOrders.Answer, "Desk", TestShop.Now, "Longer.");
 
-        Assert.Equal((OrderState.New, 0m, null), (order.State, order.Price, order.QuotedPartNumber));
+        Assert.Equal((OrderState.New, 0m, null), (order.State, order.Price, order.First.QuotedPartNumber));
         Assert.Empty(order.PriceLines);
     }
 
@@ -136,7 +136,7 @@ public class OrderStateTests
         private bool Start()
         {
             var blank = Shelf.Blank(SomeOrders.Blank).Part;
-            var opened = Job.Open(Order, new BlankLotClaim(1, blank.PartNumber, "LOT"), Stages.RouteFor(blank, null), "Desk", TestShop.Now);
+            var opened = Job.Open(Order, Order.First, new BlankLotClaim(1, blank.PartNumber, "LOT"), Stages.RouteFor(blank, null), "Desk", TestShop.Now);
             _job = opened.Value ?? _job;
             return opened.Succeeded;
         }

@@ -28,18 +28,18 @@ internal static class SomeOrders
 
     public static Order New() => New(new OrderNumbers("C1", "TRACK"), Answer, Someone());
 
-    public static Order Accepted() => Accepted(new OrderNumbers("C1", "TRACK"), Answer, Blank, Someone());
+    public static Order Accepted(int quantity = 1) => Accepted(new OrderNumbers("C1", "TRACK"), Answer, Blank, Someone(), quantity);
 
-    public static Order Accepted(OrderNumbers numbers, FeasibilityAnswer answer, string partNumber, Customer customer)
+    public static Order Accepted(OrderNumbers numbers, FeasibilityAnswer answer, string partNumber, Customer customer, int quantity = 1)
     {
-        var order = New(numbers, answer, customer);
+        var order = New(numbers, answer, customer, quantity);
         Assert.True(order.Quote(partNumber, Lines, "Desk", TestShop.Now).Succeeded);
         Assert.True(order.Accept(Today.AddDays(20), Today, "Desk", TestShop.Now).Succeeded);
         return order;
     }
 
-    private static Order New(OrderNumbers numbers, FeasibilityAnswer answer, Customer customer) =>
-        Order.Receive(numbers, Enquiry(numbers.Number + numbers.TrackingCode), customer, answer, "Una Thornquist", TestShop.Now);
+    private static Order New(OrderNumbers numbers, FeasibilityAnswer answer, Customer customer, int quantity = 1) =>
+        Order.Receive(numbers, Enquiry(numbers.Number + numbers.TrackingCode) with { Quantity = quantity }, customer, answer, "Una Thornquist", TestShop.Now);
 
     private static Customer Someone() => new() { Name = "Una Thornquist", Email = "una@example.com", Since = TestShop.Now };
 }

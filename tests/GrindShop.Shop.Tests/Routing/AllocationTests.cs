@@ -74,7 +74,7 @@ public sealed class AllocationTests : IAsyncLifetime
     {
         var (part, lot) = await _one.StockAsync(1);
         var order = Assert.Single(await _one.AcceptedOrdersAsync(part.PartNumber, 1));
-        var wrong = order.Answer!.Blanks.First(blank => !blank.Fits).PartNumber;
+        var wrong = order.First.Answer!.Blanks.First(blank => !blank.Fits).PartNumber;
 
         Assert.Equal("doesNotFit", (await _one.StartAsync(order, wrong)).Refusal!.Code);
         Assert.Equal("notJudged", (await _one.StartAsync(order, "NO-SUCH")).Refusal!.Code);

@@ -93,8 +93,30 @@ public class JobTests
         Assert.Equal(TestShop.Now.AddDays(2), _job.AtStageSince);
     }
 
-    private static Job Open(BlankPart part) =>
-        Job.Open(SomeOrders.Accepted(), new BlankLotClaim(1, part.PartNumber, "LOT-1"), Stages.RouteFor(part, HeatTreater), "Desk", TestShop.Now).Value!;
+    [Fact]
+    public void Order_of_three_pieces_has_three_jobs_and_ships_with_the_last()
+    {
+        var order = SomeOrders.Accepted(quantity: 3);
+        var part = Shelf.Blank(SomeOrders.Blank).Part;
+        var jobs = Enumerable.Range(0, 3).Select(_ => Open(order, part).Value!).ToList();
+
+        Assert.Equal(["J1", "J1-2", "J1-3"], jobs.Select(job => job.Code));
+        Assert.Equal("allStarted", Open(order, part).Refusal!.Code);
+        foreach (var job in jobs)
+        {
+            Assert.Equal(OrderState.InWork, order.State);
+            while (job.Current is { } step)
+                Assert.True(job.Complete(step.Stage, "Floor", TestShop.Now, $"{job.Code}-{step.Ordinal}").Succeeded);
+        }
+
+        Assert.Equal((OrderState.Shipped, 3), (order.State, order.First.Shipped));
+        Assert.Equal(["J1 shipped.", "J1-2 shipped.", "Shipped."], order.History.Select(line => line.What).TakeLast(3));
+    }
+
+    private static Job Open(BlankPart part) => Open(SomeOrders.Accepted(), part).Value!;
+
+    private static Outcome<Job> Open(Order order, BlankPart part) =>
+        Job.Open(order, order.First, new BlankLotClaim(1, part.PartNumber, "LOT-1"), Stages.RouteFor(part, HeatTreater), "Desk", TestShop.Now);
 
     private Outcome<JobStep> Complete(Stage stage, string key) => _job.Complete(stage, "Floor", TestShop.Now, key);
 

@@ -8,9 +8,9 @@ namespace GrindShop.Web.Tests.Desk;
 public sealed class InboxFindTests
 {
     private static readonly InboxRow Row = new(
-        "C1042", OrderState.Quoted, OrderChannel.Phone, "Plumb Line Machine", "blue car",
+        "C1042", OrderState.Quoted, DateTimeOffset.UnixEpoch, OrderChannel.Phone, "Plumb Line Machine", "blue car",
         new CamSpec { EngineFamily = "RV8-R", Lifter = LifterType.SolidRoller, LobeSeparationCamDeg = 112 },
-        Verdict.FromStock, 400, DateTimeOffset.UnixEpoch, null);
+        Verdict.FromStock, 1, 400, DateTimeOffset.UnixEpoch, null);
 
     [Theory]
     [InlineData("")]

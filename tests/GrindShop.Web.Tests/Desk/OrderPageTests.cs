@@ -31,7 +31,7 @@ public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
         await page.Find("#save-spec").ClickAsync();
         page.WaitForState(() => page.FindAll("#save-spec").Count == 0, Patience);
         var saved = await shop.Get<OrderDesk>().FindAsync(StaffShop.New);
-        Assert.Equal((113, "marine"), (saved!.Spec.LobeSeparationCamDeg, saved.Spec.Use));
+        Assert.Equal((113, "marine"), (saved!.First.Spec.LobeSeparationCamDeg, saved.First.Spec.Use));
     }
 
     [Fact]
@@ -87,7 +87,7 @@ public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         var desk = shop.Get<OrderDesk>();
         var order = (await desk.FindAsync(StaffShop.New))!;
-        var spec = order.Spec with { LobeSeparationCamDeg = lsa, Use = use };
+        var spec = order.First.Spec with { LobeSeparationCamDeg = lsa, Use = use };
         Assert.True((await desk.CorrectAsync(order.Number, order.Version, spec, "asked", "Piers Oakham")).Succeeded);
     }
 

@@ -19,13 +19,13 @@ public sealed class OrderWorkTests(StaffShop shop) : IClassFixture<StaffShop>
         Assert.Equal("stale", imka.Refusal?.Code);
         Assert.Contains("Piers Oakham", imka.Refusal?.Reason);
         Assert.Equal("109 cam deg", Assert.Single(imka.Changes, change => change.Name == "Lobe separation").Now);
-        Assert.NotEqual(109, imka.Order!.Spec.LobeSeparationCamDeg);
+        Assert.NotEqual(109, imka.Order!.First.Spec.LobeSeparationCamDeg);
 
         imka.TakeNewer();
-        Assert.Equal(109, imka.Order!.Spec.LobeSeparationCamDeg);
+        Assert.Equal(109, imka.Order!.First.Spec.LobeSeparationCamDeg);
         Assert.Null(imka.Refusal);
         Assert.True(await CorrectAsync(imka, 111, "Imka Tolland"));
-        Assert.Equal(111, (await OrderDesk.FindAsync(StaffShop.New))!.Spec.LobeSeparationCamDeg);
+        Assert.Equal(111, (await OrderDesk.FindAsync(StaffShop.New))!.First.Spec.LobeSeparationCamDeg);
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class OrderWorkTests(StaffShop shop) : IClassFixture<StaffShop>
         Assert.Equal(before, imka.Order!.Version);
         Assert.NotNull(imka.Newer);
         imka.StopTyping();
-        Assert.Equal(108.5, imka.Order!.Spec.LobeSeparationCamDeg);
+        Assert.Equal(108.5, imka.Order!.First.Spec.LobeSeparationCamDeg);
     }
 
     private async Task<OrderWork> OpenAsync(string number)
@@ -61,5 +61,5 @@ public sealed class OrderWorkTests(StaffShop shop) : IClassFixture<StaffShop>
     }
 
     private Task<bool> CorrectAsync(OrderWork work, double lsa, string by) => work.ActAsync(
-        order => OrderDesk.CorrectAsync(order.Number, order.Version, order.Spec with { LobeSeparationCamDeg = lsa, IntakeCenterlineCrankDeg = null, AdvanceCrankDeg = null }, "asked", by), "Corrected.");
+        order => OrderDesk.CorrectAsync(order.Number, order.Version, order.First.Spec with { LobeSeparationCamDeg = lsa, IntakeCenterlineCrankDeg = null, AdvanceCrankDeg = null }, "asked", by), "Corrected.");
 }

@@ -33,7 +33,7 @@ public sealed class TrackingTests
         var order = NewOrder();
         order.Quote("PART", [new PriceLine("BASE", "Grind", 100m)], "Desk", Day.AddDays(1));
         Assert.Equal(Day.AddDays(1), TrackStep.Of(order, null)[1].DoneAt);
-        order.Correct(order.Spec, null, "Desk", Day.AddDays(2), "Other lobe separation.");
+        order.Correct(order.First.Spec, null, "Desk", Day.AddDays(2), "Other lobe separation.");
         Assert.Null(TrackStep.Of(order, null)[1].DoneAt);
     }
 

@@ -677,10 +677,6 @@ namespace GrindShop.Shop.Records.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<string>("Answer")
-                        .HasColumnType("jsonb")
-                        .HasColumnName("answer");
-
                     b.Property<int>("Changes")
                         .HasColumnType("integer")
                         .HasColumnName("changes");
@@ -705,6 +701,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(100)")
                         .HasColumnName("customer_reference");
 
+                    b.Property<int>("JobsOpened")
+                        .HasColumnType("integer")
+                        .HasColumnName("jobs_opened");
+
                     b.Property<string>("Number")
                         .IsRequired()
                         .HasMaxLength(20)
@@ -725,24 +725,19 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("date")
                         .HasColumnName("promised_on");
 
-                    b.Property<string>("QuotedPartNumber")
-                        .HasColumnType("text")
-                        .HasColumnName("quoted_part_number");
-
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("received_at");
-
-                    b.Property<string>("Spec")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("spec");
 
                     b.Property<string>("State")
                         .IsRequired()
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("state");
+
+                    b.Property<DateTimeOffset>("StateSince")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("state_since");
 
                     b.Property<string>("SubmitDigest")
                         .IsRequired()
@@ -761,11 +756,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasMaxLength(20)
                         .HasColumnType("character varying(20)")
                         .HasColumnName("tracking_code");
-
-                    b.Property<string>("Verdict")
-                        .HasMaxLength(40)
-                        .HasColumnType("character varying(40)")
-                        .HasColumnName("verdict");
 
                     b.Property<uint>("Version")
                         .IsConcurrencyToken()
@@ -799,6 +789,80 @@ namespace GrindShop.Shop.Records.Migrations
                             t.HasCheckConstraint("ck_orders_price", "price >= 0");
 
                             t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.OrderCam", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Answer")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("answer");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<int>("Quantity")
+                        .HasColumnType("integer")
+                        .HasColumnName("quantity");
+
+                    b.Property<string>("QuotedPartNumber")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("quoted_part_number");
+
+                    b.Property<string>("ReceivedCondition")
+                        .HasColumnType("text")
+                        .HasColumnName("received_condition");
+
+                    b.Property<int>("Shipped")
+                        .HasColumnType("integer")
+                        .HasColumnName("shipped");
+
+                    b.Property<string>("Spec")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("spec");
+
+                    b.Property<int>("Started")
+                        .HasColumnType("integer")
+                        .HasColumnName("started");
+
+                    b.Property<string>("Verdict")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("verdict");
+
+                    b.HasKey("Id")
+                        .HasName("pk_order_cams");
+
+                    b.HasAlternateKey("OrderId", "Id")
+                        .HasName("ak_order_cams_order_id_id");
+
+                    b.HasIndex("OrderId", "Ordinal")
+                        .IsUnique()
+                        .HasDatabaseName("ix_order_cams_order_id_ordinal");
+
+                    b.ToTable("order_cams", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_order_cams_pieces", "quantity BETWEEN 1 AND 99 AND started BETWEEN 0 AND quantity AND shipped BETWEEN 0 AND started");
                         });
                 });
 
@@ -1088,6 +1152,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("opened_at");
 
+                    b.Property<int>("OrderCamId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_cam_id");
+
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
@@ -1116,8 +1184,8 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_jobs_code");
 
-                    b.HasIndex("OrderId")
-                        .HasDatabaseName("ix_jobs_order_id");
+                    b.HasIndex("OrderId", "OrderCamId")
+                        .HasDatabaseName("ix_jobs_order_id_order_cam_id");
 
                     b.ToTable("jobs", (string)null);
                 });
@@ -1494,6 +1562,16 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("Customer");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.OrderCam", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Cams")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_order_cams_order_order_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.OrderEvent", b =>
                 {
                     b.HasOne("GrindShop.Shop.Orders.Order", null)
@@ -1520,7 +1598,17 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_jobs_orders_order_id");
 
+                    b.HasOne("GrindShop.Shop.Orders.OrderCam", "Cam")
+                        .WithMany()
+                        .HasForeignKey("OrderId", "OrderCamId")
+                        .HasPrincipalKey("OrderId", "Id")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_jobs_order_cams_order_id_order_cam_id");
+
                     b.Navigation("BlankLot");
+
+                    b.Navigation("Cam");
 
                     b.Navigation("Order");
                 });
@@ -1617,6 +1705,8 @@ namespace GrindShop.Shop.Records.Migrations
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
+                    b.Navigation("Cams");
+
                     b.Navigation("History");
                 });
 

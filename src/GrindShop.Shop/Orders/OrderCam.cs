@@ -1,0 +1,60 @@
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Shop.Orders;
+
+public enum WorkKind
+{
+    NewGrind,
+
+    /// <summary>The customer's own used cam is ground again.</summary>
+    Regrind,
+
+    /// <summary>A new gear is pressed on a three-piece cam.</summary>
+    GearReplacement,
+}
+
+/// <summary>One cam of an order, in one or more like pieces: what is to be done, the specification, and the shop's answer as it was on the day.</summary>
+public sealed class OrderCam
+{
+    private OrderCam()
+    {
+    }
+
+    internal OrderCam(int ordinal, WorkKind kind, int quantity) => (Ordinal, Kind, Quantity) = (ordinal, kind, quantity);
+
+    public int Id { get; private set; }
+
+    public int OrderId { get; private set; }
+
+    /// <summary>Its place in the order, from 1; never given to another cam.</summary>
+    public int Ordinal { get; private set; }
+
+    public WorkKind Kind { get; private set; }
+
+    public int Quantity { get; private set; }
+
+    public CamSpec Spec { get; private set; } = new();
+
+    /// <summary>The shop's answer to <see cref="Spec"/> as it was computed when the specification was last set; null while it is incomplete.</summary>
+    public FeasibilityAnswer? Answer { get; private set; }
+
+    /// <summary>The verdict of <see cref="Answer"/>, for lists.</summary>
+    public Verdict? Verdict { get; private set; }
+
+    /// <summary>The blank the price stands on.</summary>
+    public string? QuotedPartNumber { get; internal set; }
+
+    /// <summary>How a cam that came in for a repair or a regrind looked; null for a new one.</summary>
+    public string? ReceivedCondition { get; internal set; }
+
+    /// <summary>Pieces that have a job.</summary>
+    public int Started { get; internal set; }
+
+    public int Shipped { get; internal set; }
+
+    /// <summary>Pieces that still wait for a job.</summary>
+    public int Waiting => Quantity - Started;
+
+    internal void Set(CamSpec spec, FeasibilityAnswer? answer) => (Spec, Answer, Verdict) = (spec, answer, answer?.Verdict);
+}
