@@ -21,24 +21,13 @@ public static class SpecCardPaper
         ArgumentNullException.ThrowIfNull(facts);
         var cam = new JobCam(facts.Job);
         var sheet = new Sheet($"Spec card {facts.Job.Code}", facts.Shop, facts.PrintedAt);
-        var y = Band(sheet, facts, cam, Head(sheet, facts));
+        var y = Band(sheet, facts, cam, ShopHead.Draw(sheet, facts.Shop, "Spec card", facts.Job.Code));
         y = Math.Max(Lobes(sheet, cam, y + 6), WholeCam(sheet, cam, y + 6));
         y = Math.Max(Diagram(sheet, cam, y + 20), Events(sheet, cam, y + 20));
         y = Gear(sheet, cam, y + 20);
         y = sheet.Room(y + 20, 120);
         Cautions.Draw(sheet, sheet.Title(Sheet.Left, y, Sheet.Width, "Before the engine runs") + 2, 9.5, Cautions.Engine);
         return sheet.Finish($"{facts.Job.Code}, order {cam.Order.Number}, {facts.Shop.ShopName}");
-    }
-
-    private static double Head(Sheet sheet, SpecCardFacts facts)
-    {
-        const double top = Sheet.Top;
-        sheet.Text(Sheet.Left, top + 16, facts.Shop.ShopName, Weight.Bold, 20, mostWidth: 390);
-        sheet.Text(Sheet.Left, top + 31, facts.Shop.Address, Weight.Regular, 9, mostWidth: 390);
-        sheet.Text(Sheet.Left, top + 43, $"{facts.Shop.Phone} · {facts.Shop.Email}", Weight.Regular, 9, mostWidth: 390);
-        sheet.Text(Sheet.Right, top + 16, "Spec card", Weight.SemiBold, 14, Align.Right);
-        sheet.Text(Sheet.Right, top + 43, facts.Job.Code, Weight.Bold, 24, Align.Right);
-        return top + 58;
     }
 
     private static double Band(Sheet sheet, SpecCardFacts facts, JobCam cam, double y)

@@ -1,5 +1,7 @@
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.BlankCatalog;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -26,9 +28,17 @@ public static class ShopServices
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<LotChoice>();
+        services.AddSingleton<CustomerDesk>();
+        services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
+        services.AddSingleton<NextBest>();
+        services.AddSingleton<ScrapDesk>();
+        services.AddSingleton<BatchAllocation>();
         services.AddSingleton<Backlog>();
+        services.AddSingleton<Purchasing>();
+        services.AddSingleton<BuyingBook>();
+        services.AddSingleton<BuyingTerms>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

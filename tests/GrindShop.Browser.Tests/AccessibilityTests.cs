@@ -16,7 +16,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         { "", "/" }, { "", "/spec" }, { "", "/api" }, { "", "/geometry" }, { "", "/geometry?engine=RV8-R&lifter=HydraulicRoller&i050=222&ilift=.335" },
         { "", "/learn" }, { "", "/learn/blanks" }, { "", "/learn/case" }, { "", "/learn/base-circle" }, { "", "/learn/separation" }, { "", "/learn/gears" },
         { "", "/track" }, { "", "/track/NOSUCHCODE2345" }, { "", "/sign-in" }, { "", "/not-found" }, { "", "/not-allowed" }, { "", "/error" },
-        { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" },
+        { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" }, { "Desk", "/desk/blanks" },
         { "Floor", "/floor" }, { "Floor", "/floor/jobs/J1180" }, { "Floor", "/floor/jobs/J1001" }, { "Floor", "/floor/jobs/J9" },
         { "Owner", "/office" },
     };
@@ -31,6 +31,21 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
             await OpenAsync(page, address);
             await CheckAsync(page, $"{address} {(dark ? "dark" : "light")}");
         }
+    }
+
+    [Fact]
+    public async Task Axe_finds_nothing_on_a_price_in_the_making_and_on_the_customers_page_of_a_quote()
+    {
+        var page = await browser.VisitAsync(Person.Desk);
+        await page.OpenAsync("/desk/orders/C1190");
+        await page.ClickAsync("#price-again summary");
+        await page.ClickAsync("#add-line");
+        await page.ClickAsync("#line-0-strike");
+        await page.ClickAsync("#deposit-form summary");
+        await CheckAsync(page, "/desk-price light");
+        await page.OpenAsync((await page.Locator("a[href^='/track/']").First.GetAttributeAsync("href"))!);
+        await page.ClickAsync(".answer summary");
+        await CheckAsync(page, "/track-quoted light");
     }
 
     [Theory]

@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Testing;
@@ -49,6 +50,12 @@ public partial class HouseRulesTests
     [InlineData(typeof(JobEvent))]
     [InlineData(typeof(BlankLot))]
     [InlineData(typeof(StockMovement))]
+    [InlineData(typeof(PurchaseOrder))]
+    [InlineData(typeof(PurchaseLine))]
+    [InlineData(typeof(PurchaseReceipt))]
+    [InlineData(typeof(PurchaseEvent))]
+    [InlineData(typeof(SupplyTerms))]
+    [InlineData(typeof(BuyingRules))]
     public void State_changes_only_by_the_entitys_own_methods(Type entity) =>
         Assert.DoesNotContain(entity.GetProperties(BindingFlags.Instance | BindingFlags.Public), property => property.SetMethod is { IsPublic: true });
 

@@ -16,6 +16,26 @@ public static class OrderQuantity
         return Math.Sqrt(2 * yearlyDemand * (double)orderCost / (double)yearlyHoldingCost);
     }
 
+    /// <summary>
+    /// The quantity of the least yearly cost where the price falls with the quantity: the economic quantity of each price and the breaks themselves
+    /// are compared (all-units discount; Chopra and Meindl, Supply Chain Management). Only quantities that the supplier sells, and of those that cover no
+    /// more than <paramref name="mostBlanks"/> where any do.
+    /// </summary>
+    public static int Best(double yearlyDemand, SupplyTerms terms, BuyingRules rules, double mostBlanks)
+    {
+        var orderCost = rules.OrderCost + terms.SetupCharge;
+        var wanted = terms.PriceBreaks.Select(step => step.UnitPrice).Append(terms.BlankPart.Cost)
+            .Select(price => Math.Min(mostBlanks, Economic(yearlyDemand, orderCost, rules.HoldingCost(price))))
+            .Concat(terms.PriceBreaks.Select(step => (double)step.FromQuantity).Where(from => from <= mostBlanks));
+        return wanted.Select(quantity => Sold(quantity, terms.LeastQuantity, terms.Multiple)).Distinct().MinBy(quantity => YearlyCost(quantity, yearlyDemand, terms, rules));
+    }
+
+    private static decimal YearlyCost(int quantity, double yearlyDemand, SupplyTerms terms, BuyingRules rules)
+    {
+        var (price, demand) = (terms.UnitPrice(quantity), (decimal)yearlyDemand);
+        return demand * price + demand / quantity * (rules.OrderCost + terms.SetupCharge) + quantity / 2m * rules.HoldingCost(price);
+    }
+
     /// <summary>The next quantity that the supplier sells: at least the least one and a multiple, rounded up.</summary>
     /// <param name="wanted">Blanks; at least one is ordered.</param>
     /// <param name="least">The supplier's least quantity, 1 or more.</param>

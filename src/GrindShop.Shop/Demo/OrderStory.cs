@@ -80,9 +80,17 @@ internal sealed class OrderStory(
         var fit = Order.First.Answer!.Blanks.First(blank => blank.PartNumber == row.Blank.PartNumber);
         var lines = shop.Prices.Lines(Order.First.Answer.Grind, row.Blank.EngineFamily, row.Blank, fit, []);
         return lines.Succeeded
-            ? Problem("quotedAfterDays", Order.Quote(row.Blank.PartNumber, lines.Value, Desk, at).Refusal)
+            ? Problem("quotedAfterDays", Order.Quote(Offer(fit, lines.Value), calendar.Day(row.QuotedDaysAgo), Desk, at).Refusal)
             : Problem("blankPart", lines.Refusal);
     }
+
+    private QuoteOffer Offer(BlankFit fit, IReadOnlyList<PriceLine> lines) => new()
+    {
+        Parts = new Dictionary<int, string> { [Order.First.Ordinal] = fit.PartNumber },
+        Lines = [.. QuoteDraft.ForPieces(Order.First, lines)],
+        ValidUntil = calendar.Day(row.QuotedDaysAgo).AddDays(QuoteOffer.UsualDays),
+        ShipOn = PromiseRule.Suggest(calendar.Day(row.QuotedDaysAgo), fit, shop.Settings),
+    };
 
     private RowProblem? Accept(DateTimeOffset at)
     {

@@ -26,7 +26,7 @@ internal static class ScenarioCatalog
         await AddPeopleAsync(db, scenario.People, cancel);
         await db.SaveChangesAsync(cancel);
         var prices = new PriceRules(await db.BasePrices.ToListAsync(cancel), scenario.Prices.Adders, scenario.Settings.BlankMarkup);
-        return new ScenarioShop(lots, prices, scenario.People, scenario.Vendors.FirstOrDefault(vendor => vendor.Kind == VendorKind.HeatTreater));
+        return new ScenarioShop(lots, prices, scenario.People, scenario.Vendors.FirstOrDefault(vendor => vendor.Kind == VendorKind.HeatTreater), scenario.Settings);
     }
 
     private static List<BlankLot> Lots(ShopScenario scenario, ScenarioCalendar calendar)

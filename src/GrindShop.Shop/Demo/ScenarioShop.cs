@@ -1,14 +1,17 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Demo;
 
 /// <summary>The shop while the scenario is played: its stock of the moment, its prices, its people and its heat-treater.</summary>
-internal sealed class ScenarioShop(IReadOnlyList<BlankLot> lots, PriceRules prices, IReadOnlyList<ScenarioPerson> people, Vendor? heatTreater)
+internal sealed class ScenarioShop(IReadOnlyList<BlankLot> lots, PriceRules prices, IReadOnlyList<ScenarioPerson> people, Vendor? heatTreater, ShopSettings settings)
 {
     private readonly ILookup<BlankPart, BlankLot> _lots = lots.OrderBy(lot => lot.ReceivedAt).ToLookup(lot => lot.BlankPart);
 
     public PriceRules Prices { get; } = prices;
+
+    public ShopSettings Settings { get; } = settings;
 
     public Vendor? HeatTreater { get; } = heatTreater;
 

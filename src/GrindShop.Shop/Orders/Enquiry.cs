@@ -35,6 +35,8 @@ public sealed record Enquiry
 
     public string? CustomerReference { get; init; }
 
+    public CamEntry Cam => new() { Kind = Kind, Quantity = Quantity, Spec = Spec, ReceivedCondition = ReceivedCondition };
+
     /// <summary>SHA-256 of the content without the key, hexadecimal.</summary>
     public string Digest() => Convert.ToHexString(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(new { Channel, Spec, Kind, Quantity, ReceivedCondition, Contact, CustomerReference })));
 }

@@ -6,8 +6,10 @@ namespace GrindShop.Shop.Orders;
 /// <summary>May this enquiry be taken in? The specification must be free of contradictions and complete enough to judge, the customer reachable.</summary>
 public static class EnquiryCheck
 {
-    public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, CompletedSpec completed) =>
-        [.. completed.InTheWay, .. ContactProblems(enquiry)];
+    public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, CompletedSpec completed) => Problems(enquiry, completed.InTheWay);
+
+    /// <param name="inTheWay">What stands in the way of ordering the cam itself.</param>
+    public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, IEnumerable<FieldProblem> inTheWay) => [.. inTheWay, .. ContactProblems(enquiry)];
 
     /// <summary>The e-mail address in its one spelling, or null.</summary>
     public static string? Email(Contact contact) => Blank(contact.Email)?.ToLowerInvariant();

@@ -15,9 +15,8 @@ public enum OrderChannel
 /// A customer's enquiry and the order it becomes. It keeps the specification, the shop's answer and the price as they were on the day.
 /// Every change of state is one method here and one line of history.
 /// </summary>
-public sealed class Order
+public sealed partial class Order
 {
-    private readonly List<OrderCam> _cams = [];
     private readonly List<OrderEvent> _history = [];
 
     private Order()
@@ -54,16 +53,8 @@ public sealed class Order
     /// <summary>The customer's own name or number for this cam.</summary>
     public string? CustomerReference { get; private set; }
 
-    /// <summary>What was ordered, in the order in which it was; always loaded with the order.</summary>
-    public IReadOnlyList<OrderCam> Cams => [.. _cams.OrderBy(cam => cam.Ordinal)];
-
-    /// <summary>The first cam: the only one of most orders.</summary>
-    public OrderCam First => _cams.MinBy(cam => cam.Ordinal)!;
-
     /// <summary>How many jobs were ever opened; the next one's code follows from it.</summary>
     public int JobsOpened { get; private set; }
-
-    public IReadOnlyList<PriceLine> PriceLines { get; private set; } = [];
 
     public decimal Price { get; private set; }
 
@@ -96,27 +87,9 @@ public sealed class Order
             ReceivedAt = at,
             StateSince = at,
         };
-        var cam = new OrderCam(1, enquiry.Kind, enquiry.Quantity) { ReceivedCondition = enquiry.ReceivedCondition };
-        cam.Set(enquiry.Spec, answer);
-        order._cams.Add(cam);
+        order._cams.Add(new OrderCam(1, enquiry.Cam, answer));
         order.Note(OrderEventKind.Received, by, at, $"Specification received ({enquiry.Channel.Words()}).");
         return order;
-    }
-
-    /// <summary>The cam of this place in the order, or null.</summary>
-    public OrderCam? Cam(int ordinal) => _cams.Find(cam => cam.Ordinal == ordinal);
-
-    /// <summary>The desk corrects the specification of a cam; a price that stood on the old one falls away.</summary>
-    public Outcome<Order> Correct(CamSpec spec, FeasibilityAnswer? answer, string by, DateTimeOffset at, string why, int cam = 1)
-    {
-        if (!State.IsBeforeAcceptance())
-            return NotNow("corrected");
-        if (Cam(cam) is not { } corrected)
-            return NoSuchCam(cam);
-        corrected.Set(spec, answer);
-        DropPrice();
-        Enter(OrderState.New, OrderEventKind.Corrected, by, at, why);
-        return this;
     }
 
     /// <summary>The shop needs something from the customer before it can go on.</summary>
@@ -136,32 +109,6 @@ public sealed class Order
         if (State != OrderState.WaitingForCustomer)
             return NotNow("answered");
         Enter(OrderState.New, OrderEventKind.Answered, by, at, what);
-        return this;
-    }
-
-    public Outcome<Order> Quote(string partNumber, IReadOnlyList<PriceLine> lines, string by, DateTimeOffset at)
-    {
-        if (!State.IsBeforeAcceptance())
-            return NotNow("priced");
-        if (FeasibilityAnswer.Refuse(First.Answer, partNumber) is { } refusal)
-            return refusal;
-        if (lines.Count == 0 || lines.Sum(line => line.Amount) <= 0)
-            return new Refusal("emptyPrice", "A price needs at least one line and a sum above zero.");
-        First.QuotedPartNumber = partNumber;
-        PriceLines = lines;
-        Price = lines.Sum(line => line.Amount);
-        Enter(OrderState.Quoted, OrderEventKind.Quoted, by, at, FormattableString.Invariant($"Priced at ${Price:N2} on blank {partNumber}."));
-        return this;
-    }
-
-    public Outcome<Order> Accept(DateOnly promisedOn, DateOnly today, string by, DateTimeOffset at)
-    {
-        if (State != OrderState.Quoted)
-            return NotNow("accepted");
-        if (promisedOn < today || promisedOn > today.AddYears(2))
-            return new Refusal("badPromise", $"The promised date must lie between today ({today:yyyy-MM-dd}) and two years from now.");
-        PromisedOn = promisedOn;
-        Enter(OrderState.Accepted, OrderEventKind.Accepted, by, at, $"Accepted; promised for {promisedOn:yyyy-MM-dd}.");
         return this;
     }
 
@@ -194,6 +141,16 @@ public sealed class Order
         return this;
     }
 
+    /// <summary>A piece was spoilt and has to be made again; with no other piece in work the order waits for its blank again.</summary>
+    internal void LosePiece(OrderCam cam, string what, string by, DateTimeOffset at)
+    {
+        cam.Started--;
+        if (_cams.TrueForAll(one => one.Started == one.Shipped))
+            Enter(OrderState.Accepted, OrderEventKind.PieceLost, by, at, what);
+        else
+            Note(OrderEventKind.PieceLost, by, at, what);
+    }
+
     /// <summary>One piece has left the shop; the order has when the last one did.</summary>
     internal void Ship(OrderCam cam, string jobCode, string by, DateTimeOffset at)
     {
@@ -203,15 +160,6 @@ public sealed class Order
         else
             Note(OrderEventKind.PartShipped, by, at, $"{jobCode} shipped.");
     }
-
-    private void DropPrice()
-    {
-        _cams.ForEach(cam => cam.QuotedPartNumber = null);
-        PriceLines = [];
-        Price = 0;
-    }
-
-    private Refusal NoSuchCam(int ordinal) => new("noSuchCam", $"Order {Number} has no cam {ordinal}.");
 
     private Refusal NotNow(string wanted) => new("wrongState", $"Order {Number} is {State.Words()}; it cannot be {wanted} now.");
 

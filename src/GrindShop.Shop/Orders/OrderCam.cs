@@ -21,7 +21,12 @@ public sealed class OrderCam
     {
     }
 
-    internal OrderCam(int ordinal, WorkKind kind, int quantity) => (Ordinal, Kind, Quantity) = (ordinal, kind, quantity);
+    internal OrderCam(int ordinal, CamEntry entry, FeasibilityAnswer? answer)
+    {
+        Ordinal = ordinal;
+        SetWork(entry.Kind, entry.Quantity, entry.ReceivedCondition);
+        Set(entry.Spec, answer);
+    }
 
     public int Id { get; private set; }
 
@@ -45,8 +50,11 @@ public sealed class OrderCam
     /// <summary>The blank the price stands on.</summary>
     public string? QuotedPartNumber { get; internal set; }
 
+    /// <summary>What that blank can do for the grind.</summary>
+    public BlankFit? QuotedFit => Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == QuotedPartNumber);
+
     /// <summary>How a cam that came in for a repair or a regrind looked; null for a new one.</summary>
-    public string? ReceivedCondition { get; internal set; }
+    public string? ReceivedCondition { get; private set; }
 
     /// <summary>Pieces that have a job.</summary>
     public int Started { get; internal set; }
@@ -55,6 +63,23 @@ public sealed class OrderCam
 
     /// <summary>Pieces that still wait for a job.</summary>
     public int Waiting => Quantity - Started;
+
+    /// <summary>A blank of the shop is needed: the customer brings no cam.</summary>
+    public bool NeedsBlank => Kind == WorkKind.NewGrind;
+
+    /// <summary>Null where nothing stands against doing it on this blank.</summary>
+    internal Refusal? RefuseBlank(string? partNumber) => !NeedsBlank ? null
+        : partNumber is null ? new Refusal("notJudged", $"Choose a blank for cam {Ordinal} first.")
+        : FeasibilityAnswer.Refuse(Answer, partNumber);
+
+    /// <summary>The cam as it was entered.</summary>
+    public CamEntry Entry => new() { Kind = Kind, Quantity = Quantity, Spec = Spec, ReceivedCondition = ReceivedCondition };
+
+    internal void SetWork(WorkKind kind, int quantity, string? receivedCondition)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(quantity);
+        (Kind, Quantity, ReceivedCondition) = (kind, quantity, string.IsNullOrWhiteSpace(receivedCondition) ? null : receivedCondition.Trim());
+    }
 
     internal void Set(CamSpec spec, FeasibilityAnswer? answer) => (Spec, Answer, Verdict) = (spec, answer, answer?.Verdict);
 }

@@ -27,6 +27,12 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return await Whole(db).AsNoTrackingWithIdentityResolution().SingleOrDefaultAsync(order => order.Number == number, cancel);
     }
 
+    public async Task<Order?> FindByQuoteAsync(string quoteNumber, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await Whole(db).AsNoTrackingWithIdentityResolution().SingleOrDefaultAsync(order => order.Quotes.Any(quote => quote.Number == quoteNumber), cancel);
+    }
+
     public async Task<Order?> TrackAsync(string trackingCode, CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
@@ -35,36 +41,76 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
 
     public async Task<Outcome<Order>> CorrectAsync(string number, uint version, CamSpec spec, string why, string by, CancellationToken cancel = default, int cam = 1)
     {
-        var completed = await catalog.CompleteAsync(spec, cancel);
-        if (completed.InTheWay.FirstOrDefault() is { } problem)
-            return new Refusal("badSpec", problem.Message);
-        var answer = await catalog.JudgeAsync(completed.Grind!, cancel);
+        if ((await FindAsync(number, cancel))?.Cam(cam) is not { } wanted)
+            return new Refusal("noSuchCam", $"Order {number} has no cam {cam}.");
+        var look = await catalog.LookAsync(wanted.Entry with { Spec = spec }, cancel);
+        if (look.Refusal is { } refusal)
+            return refusal;
         var reason = string.IsNullOrWhiteSpace(why) ? "Specification corrected." : $"Specification corrected: {why.Trim().TrimEnd('.')}.";
-        return await ChangeAsync(number, version, order => order.Correct(spec, answer, by, clock.GetUtcNow(), reason, cam), cancel);
+        return await ChangeAsync(number, version, order => order.Correct(spec, look.Answer, by, clock.GetUtcNow(), reason, cam), cancel);
     }
 
-    public Task<Outcome<Order>> QuoteAsync(string number, uint version, string partNumber, IReadOnlyList<PriceLine> lines, string by, CancellationToken cancel = default) =>
-        ChangeAsync(number, version, order => order.Quote(partNumber, lines, by, clock.GetUtcNow()), cancel);
+    /// <summary>Adds a cam to the order, judged with the stock of this moment.</summary>
+    public async Task<Outcome<Order>> AddCamAsync(string number, uint version, CamEntry entry, string by, CancellationToken cancel = default)
+    {
+        var look = await catalog.LookAsync(entry, cancel);
+        return look.Refusal ?? await ChangeAsync(number, version, order => order.AddCam(entry, look.Answer, by, clock.GetUtcNow()), cancel);
+    }
+
+    /// <summary>Another number of pieces, kind of work or received condition of a cam.</summary>
+    public async Task<Outcome<Order>> SetWorkAsync(string number, uint version, int cam, CamEntry entry, string by, CancellationToken cancel = default)
+    {
+        var look = await catalog.LookAsync(entry, cancel);
+        return look.Refusal ?? await ChangeAsync(number, version, order => order.SetWork(cam, entry, look.Answer, by, clock.GetUtcNow()), cancel);
+    }
+
+    public Task<Outcome<Order>> RemoveCamAsync(string number, uint version, int cam, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, order => order.RemoveCam(cam, by, clock.GetUtcNow()), cancel);
+
+    public async Task<Outcome<Order>> QuoteAsync(string number, uint version, QuoteOffer offer, string by, CancellationToken cancel = default)
+    {
+        var today = await TodayAsync(cancel);
+        return await ChangeAsync(number, version, order => order.Quote(offer, today, by, clock.GetUtcNow()), cancel);
+    }
+
+    /// <summary>An order of one cam at what the rules ask.</summary>
+    public async Task<Outcome<Order>> QuoteAsync(string number, uint version, string partNumber, IReadOnlyList<PriceLine> lines, string by, CancellationToken cancel = default) =>
+        await QuoteAsync(number, version, QuoteOffer.Of(partNumber, lines, await TodayAsync(cancel)), by, cancel);
+
+    /// <summary>Writes down money that came in. Two of them at once do no harm to one another; a repeated key is the same payment.</summary>
+    public async Task<Outcome<Order>> RecordDepositAsync(string number, uint version, DepositEntry entry, string by, CancellationToken cancel = default)
+    {
+        var today = await TodayAsync(cancel);
+        return await ChangeAsync(number, version, order => order.RecordDeposit(entry, today, by, clock.GetUtcNow()), cancel);
+    }
+
+    /// <summary>Prices that ran out before an answer came; each becomes a line of its order's history. Answers with how many.</summary>
+    public async Task<int> ExpireQuotesAsync(CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        if (await db.Settings.AsNoTracking().SingleOrDefaultAsync(cancel) is not { } settings)
+            return 0;
+        var today = settings.Today(clock.GetUtcNow());
+        var due = await db.Orders.Where(order => order.State == OrderState.Quoted && order.Quotes.Any(quote => quote.Number == order.CurrentQuoteNumber && quote.ValidUntil < today))
+            .Select(order => new { order.Number, order.Version }).ToListAsync(cancel);
+        var expired = 0;
+        foreach (var order in due)
+            expired += (await ChangeAsync(order.Number, order.Version, one => one.Expire(today, "GrindShop", clock.GetUtcNow()), cancel)).Succeeded ? 1 : 0;
+        return expired;
+    }
 
     public async Task<Outcome<Order>> AcceptAsync(string number, uint version, DateOnly promisedOn, string by, CancellationToken cancel = default)
     {
-        var today = (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());
+        var today = await TodayAsync(cancel);
         return await ChangeAsync(number, version, order => order.Accept(promisedOn, today, by, clock.GetUtcNow()), cancel);
     }
 
     public Task<Outcome<Order>> DeclineAsync(string number, uint version, string why, string by, CancellationToken cancel = default) =>
         ChangeAsync(number, version, order => order.Decline(why, by, clock.GetUtcNow()), cancel);
 
-    /// <summary>The price of the order on a blank by the shop's rules of today.</summary>
-    public async Task<Outcome<IReadOnlyList<PriceLine>>> PriceAsync(Order order, string partNumber, IReadOnlyCollection<string> manualCodes, CancellationToken cancel = default)
-    {
-        if (order.First.Answer is not { } answer || answer.Blanks.FirstOrDefault(blank => blank.PartNumber == partNumber) is not { } fit)
-            return new Refusal("notJudged", "Complete the specification first: the price stands on a blank that was judged for it.");
-        var content = await catalog.ContentAsync(cancel);
-        if (content.Blank(partNumber) is not { } blank)
-            return new Refusal("unknownBlank", $"Blank {partNumber} is not in the catalog any more.");
-        return (await PriceRulesAsync(cancel)).Lines(answer.Grind, blank.Part.EngineFamily, blank.Part, fit, manualCodes);
-    }
+    /// <summary>The price of the order on the chosen blanks by the shop's rules of today.</summary>
+    public async Task<Outcome<IReadOnlyList<PriceLine>>> DraftAsync(Order order, IReadOnlyDictionary<int, CamChoice> choices, CancellationToken cancel = default) =>
+        QuoteDraft.Lines(order, choices, await PriceRulesAsync(cancel), await catalog.ContentAsync(cancel));
 
     public async Task<PriceRules> PriceRulesAsync(CancellationToken cancel = default)
     {
@@ -76,26 +122,27 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     internal static IQueryable<Order> Whole(ShopDb db) => db.Orders
         .Include(order => order.Customer)
         .Include(order => order.History.OrderBy(line => line.Id))
+        .Include(order => order.Quotes)
+        .Include(order => order.Deposits)
         .AsSplitQuery();
 
+    private async Task<DateOnly> TodayAsync(CancellationToken cancel) => (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());
+
+    /// <summary>The order is locked from the reading on: who comes second waits, and is then told what the first has changed.</summary>
     private async Task<Outcome<Order>> ChangeAsync(string number, uint version, Func<Order, Outcome<Order>> change, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        if (await db.Orders.Include(order => order.History).SingleOrDefaultAsync(order => order.Number == number, cancel) is not { } order)
+        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {number} FOR UPDATE", cancel);
+        if (await Whole(db).SingleOrDefaultAsync(order => order.Number == number, cancel) is not { } order)
             return new Refusal("unknown", $"There is no order {number}.");
         if (order.Version != version)
             return Stale(order);
         var outcome = change(order);
         if (!outcome.Succeeded)
             return outcome;
-        try
-        {
-            await db.SaveAndTellAsync(number, cancel);
-        }
-        catch (DbUpdateConcurrencyException)
-        {
-            return await FindAsync(number, cancel) is { } current ? Stale(current) : new Refusal("unknown", $"There is no order {number}.");
-        }
+        await db.SaveAndTellAsync(number, cancel);
+        await transaction.CommitAsync(cancel);
         return outcome;
     }
 

@@ -9,8 +9,14 @@ public enum OrderEventKind
     Quoted,
     Accepted,
     Declined,
+    DeclinedByCustomer,
+    Expired,
+    Deposit,
     PutToWork,
     PartShipped,
+
+    /// <summary>A piece was spoilt on the floor.</summary>
+    PieceLost,
     Shipped,
 }
 

@@ -55,12 +55,17 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.Property(order => order.SubmitDigest).HasMaxLength(64);
         table.Property(order => order.CustomerReference).HasMaxLength(100);
         table.Property(order => order.Contact).HasJson();
-        table.Property(order => order.PriceLines).HasJson();
         table.Property(order => order.Version).IsRowVersion();
         table.HasOne(order => order.Customer).WithMany().HasForeignKey(order => order.CustomerId).OnDelete(DeleteBehavior.Restrict);
         table.Ignore(order => order.First);
         table.HasMany(order => order.Cams).WithOne().HasForeignKey(cam => cam.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.Navigation(order => order.Cams).AutoInclude();
+        table.Ignore(order => order.PriceLines);
+        table.Ignore(order => order.CurrentQuote);
+        table.Property(order => order.CurrentQuoteNumber).HasMaxLength(20);
+        table.Property(order => order.AcceptedBy).HasMaxLength(100);
+        table.HasMany(order => order.Quotes).WithOne().HasForeignKey(quote => quote.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany(order => order.Deposits).WithOne().HasForeignKey(deposit => deposit.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.History).WithOne().HasForeignKey(line => line.OrderId).OnDelete(DeleteBehavior.Restrict);
     }
 }
@@ -73,6 +78,8 @@ internal sealed class OrderCamTable : IEntityTypeConfiguration<OrderCam>
         table.HasIndex(cam => new { cam.OrderId, cam.Ordinal }).IsUnique();
         table.Property(cam => cam.Spec).HasJson();
         table.Property(cam => cam.Answer).HasJson();
+        table.Ignore(cam => cam.Entry);
+        table.Ignore(cam => cam.QuotedFit);
         table.Property(cam => cam.QuotedPartNumber).HasMaxLength(40);
     }
 }

@@ -23,6 +23,14 @@ public static class OrderWords
         _ => "gear replacement",
     };
 
+    public static string Words(this PaidBy how) => how switch
+    {
+        PaidBy.Cash => "cash",
+        PaidBy.Check => "check",
+        PaidBy.BankTransfer => "bank transfer",
+        _ => "card terminal",
+    };
+
     public static string Words(this OrderChannel channel) => channel switch
     {
         OrderChannel.Web => "web",

@@ -24,14 +24,24 @@ public sealed class PriceRules(IEnumerable<BasePrice> bases, IEnumerable<PriceAd
             return new Refusal("noBasePrice", $"There is no base price for {family.Name} with {grind.Lifter.Words()}: set one first.");
         var lines = new List<PriceLine>
         {
-            new("base", $"Grinding, {family.Name}, {grind.Lifter.Words()}", basePrice.Amount),
-            new("blank", $"Blank {part.PartNumber} ({part.Alloy.Words()})", Math.Round(part.Cost * blankMarkup, 2)),
+            new("base", $"Grinding, {family.Name}, {grind.Lifter.Words()}", basePrice.Amount) { Why = "The shop's price for this engine family and kind of lifter." },
+            new("blank", $"Blank {part.PartNumber} ({part.Alloy.Words()})", Math.Round(part.Cost * blankMarkup, 2)) { Why = "The unground cam that yours is made from." },
         };
-        lines.AddRange(_adders.Where(adder => Applies(adder, grind, family, fit, manualCodes)).Select(adder => new PriceLine(adder.Code, adder.Name, adder.Amount)));
+        lines.AddRange(_adders.Where(adder => Applies(adder, grind, family, fit, manualCodes)).Select(adder => new PriceLine(adder.Code, adder.Name, adder.Amount) { Why = Why(adder.When) }));
         return lines;
     }
 
     public static string Dollars(decimal amount) => amount.ToString("$#,0.00;-$#,0.00", CultureInfo.InvariantCulture);
+
+    private static string Why(AdderTrigger when) => when switch
+    {
+        AdderTrigger.HeatTreat => "The blank is soft: it is hardened by the heat treater between grinding and finish grinding.",
+        AdderTrigger.SpecialOrder => "The blank is not in stock and is bought for this cam.",
+        AdderTrigger.SolidLifter => "A solid lifter's lobes take more passes.",
+        AdderTrigger.SplitBaseCircles => "Intake and exhaust end on different base circles: two settings of the machine.",
+        AdderTrigger.OtherFiringOrder => "The lobes are indexed for another firing order than the engine's usual one.",
+        _ => "Chosen for this cam.",
+    };
 
     private static bool Applies(PriceAdder adder, GrindSpec grind, EngineFamily family, BlankFit fit, IReadOnlyCollection<string> manualCodes) => adder.When switch
     {

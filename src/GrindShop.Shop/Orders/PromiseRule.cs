@@ -12,6 +12,14 @@ public static class PromiseRule
         return AddWorkingDays(today.AddDays(fit.LeadTimeDays), workingDays);
     }
 
+    /// <summary>The day on which the last cam of the order, on the blanks it was quoted on, is done.</summary>
+    public static DateOnly Suggest(DateOnly today, Order order, ShopSettings settings) =>
+        order.Cams.Select(cam => Suggest(today, cam, cam.QuotedPartNumber, settings)).Max();
+
+    /// <summary>The same for one cam on a blank; a repair needs none.</summary>
+    public static DateOnly Suggest(DateOnly today, OrderCam cam, string? partNumber, ShopSettings settings) =>
+        cam.Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == partNumber) is { } fit ? Suggest(today, fit, settings) : AddWorkingDays(today, settings.UsualGrindDays);
+
     private static DateOnly AddWorkingDays(DateOnly day, int count)
     {
         while (count > 0)

@@ -16,12 +16,11 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
 
     public async Task<SubmitResult> SubmitAsync(Enquiry enquiry, string by, CancellationToken cancel = default)
     {
-        var completed = await catalog.CompleteAsync(enquiry.Spec, cancel);
-        var problems = EnquiryCheck.Problems(enquiry, completed);
+        var look = await catalog.LookAsync(enquiry.Cam, cancel);
+        var problems = EnquiryCheck.Problems(enquiry, look.Problems);
         if (problems.Count > 0)
             return new SubmitResult(null, problems);
-        var answer = completed.Grind is { } grind ? await catalog.JudgeAsync(grind, cancel) : null;
-        return await ReceiveAsync(enquiry, answer, by, cancel);
+        return await ReceiveAsync(enquiry, look.Answer, by, cancel);
     }
 
     private async Task<SubmitResult> ReceiveAsync(Enquiry enquiry, FeasibilityAnswer? answer, string by, CancellationToken cancel)

@@ -9,6 +9,7 @@ namespace GrindShop.Shop.Records;
 public sealed class ShopDb(DbContextOptions<ShopDb> options) : IdentityDbContext<ShopUser>(options), IDataProtectionKeyContext
 {
     public const string OrderSequence = "order_numbers";
+    public const string PurchaseSequence = "purchase_numbers";
     public const string LotSequence = "lot_numbers";
 
     public DbSet<ShopSettings> Settings => Set<ShopSettings>();
@@ -27,6 +28,7 @@ public sealed class ShopDb(DbContextOptions<ShopDb> options) : IdentityDbContext
     {
         base.OnModelCreating(model);
         model.HasSequence<long>(OrderSequence).StartsAt(1001);
+        model.HasSequence<long>(PurchaseSequence).StartsAt(1001);
         model.HasSequence<long>(LotSequence).StartsAt(1001);
         model.ApplyConfigurationsFromAssembly(typeof(ShopDb).Assembly);
     }

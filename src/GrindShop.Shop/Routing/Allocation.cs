@@ -6,8 +6,11 @@ using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Routing;
 
-/// <summary>Takes a real blank from stock for an accepted order and opens its job, all in one transaction. Claims of one order wait for one another.</summary>
-public sealed class Allocation(IDbContextFactory<ShopDb> factory, LotChoice lots, TimeProvider clock)
+/// <summary>
+/// Takes a real blank from stock for an accepted order and opens its job, all in one transaction. Claims of one order wait for one another.
+/// Whether the cam comes out of the blank is judged by the catalog and the rules of this moment; the answer that was given to the customer stays as it was.
+/// </summary>
+public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalog, LotChoice lots, TimeProvider clock)
 {
     public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string partNumber, string by, CancellationToken cancel = default, int cam = 1)
     {
@@ -15,9 +18,11 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, LotChoice lots
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
         await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {orderNumber} FOR UPDATE", cancel);
         var order = await db.Orders.Include(o => o.History).SingleOrDefaultAsync(o => o.Number == orderNumber, cancel);
-        if (Refuse(order, orderNumber, version, cam, partNumber) is { } refusal)
+        if (Refuse(order, orderNumber, version, cam) is { } refusal)
             return refusal;
-        var outcome = await TakeAsync(db, order!, order!.Cam(cam)!, partNumber, by, cancel);
+        if (await DoesNotFitAsync(order!.Cam(cam)!, partNumber, cancel) is { } misfit)
+            return misfit;
+        var outcome = await TakeAsync(db, order, order.Cam(cam)!, partNumber, by, cancel);
         if (!outcome.Succeeded)
             return outcome;
         await db.SaveAndTellAsync(orderNumber, cancel);
@@ -25,18 +30,23 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, LotChoice lots
         return outcome;
     }
 
-    private static Refusal? Refuse(Order? order, string number, uint version, int cam, string partNumber)
+    private static Refusal? Refuse(Order? order, string number, uint version, int cam)
     {
         if (order is null)
             return new Refusal("unknown", $"There is no order {number}.");
         if (order.Version != version)
             return new Refusal("stale", $"Order {number} was changed in the meantime; nothing was allocated. Look at it again.");
-        return order.Cam(cam) is { } wanted
-            ? FeasibilityAnswer.Refuse(wanted.Answer, partNumber)
-            : new Refusal("noSuchCam", $"Order {number} has no cam {cam}.");
+        return order.Cam(cam) is null ? new Refusal("noSuchCam", $"Order {number} has no cam {cam}.") : null;
     }
 
-    private async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, OrderCam cam, string partNumber, string by, CancellationToken cancel)
+    private async Task<Refusal?> DoesNotFitAsync(OrderCam cam, string partNumber, CancellationToken cancel) =>
+        FeasibilityAnswer.Refuse(cam.Answer is { Grind: var grind } ? await catalog.JudgeAsync(grind, cancel) : null, partNumber);
+
+    /// <summary>
+    /// Takes a blank and opens the job within a transaction that the caller has begun, with the order locked and loaded; the caller saves. Whether the
+    /// cam comes out of the blank is the caller's to know.
+    /// </summary>
+    internal async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, OrderCam cam, string partNumber, string by, CancellationToken cancel)
     {
         var part = await db.BlankParts.Include(p => p.Supplier).SingleAsync(p => p.PartNumber == partNumber, cancel);
         var choice = await lots.TakeAsync(db, part, cam.Answer!, cancel);

@@ -17,7 +17,7 @@ public sealed class Backlog(IDbContextFactory<ShopDb> factory, Feasibility.Catal
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         var today = (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());
-        var jobs = await db.Jobs.AsNoTrackingWithIdentityResolution().Where(job => job.ShippedAt == null)
+        var jobs = await db.Jobs.AsNoTrackingWithIdentityResolution().Where(job => job.ShippedAt == null && job.EndedAt == null)
             .Include(job => job.Steps).Include(job => job.Cam).Include(job => job.Order).ThenInclude(order => order.Customer).ToListAsync(cancel);
         var waiting = await db.Orders.AsNoTracking().Where(order => (order.State == OrderState.Accepted || order.State == OrderState.InWork) && order.Cams.Any(cam => cam.Started < cam.Quantity))
             .Include(order => order.Customer).Include(order => order.History).ToListAsync(cancel);

@@ -11,6 +11,13 @@ namespace GrindShop.Shop.Routing;
 /// <param name="Fit">What this lot gives, where that is not what was answered for the part.</param>
 public sealed record BlankLotClaim(int LotId, string PartNumber, string LotNumber, BlankFit? Fit = null);
 
+/// <summary>How a job ended that did not ship.</summary>
+public enum JobEnd
+{
+    Scrapped,
+    Cancelled,
+}
+
 /// <summary>One cam on its way through the shop: a route of steps, done one after the other, each once.</summary>
 public sealed class Job
 {
@@ -51,6 +58,16 @@ public sealed class Job
 
     public DateTimeOffset? ShippedAt { get; private set; }
 
+    public DateTimeOffset? EndedAt { get; private set; }
+
+    /// <summary>Null while it is in work and when it has shipped.</summary>
+    public JobEnd? EndedAs { get; private set; }
+
+    /// <summary>The code of the scrapped job in whose stead this one was opened.</summary>
+    public string? Replaces { get; internal set; }
+
+    public bool IsOpen => ShippedAt is null && EndedAt is null;
+
     public IReadOnlyList<JobStep> Steps => _steps;
 
     public IReadOnlyList<JobEvent> History => _history;
@@ -60,8 +77,8 @@ public sealed class Job
 
     public uint Version { get; private set; }
 
-    /// <summary>The step that waits to be done; null when the cam has shipped.</summary>
-    public JobStep? Current => _steps.Where(step => !step.IsDone).MinBy(step => step.Ordinal);
+    /// <summary>The step that waits to be done; null when the cam has shipped or the job has ended.</summary>
+    public JobStep? Current => EndedAt is not null ? null : _steps.Where(step => !step.IsDone).MinBy(step => step.Ordinal);
 
     /// <summary>When the cam arrived at its present step: the last step's end, or the opening.</summary>
     public DateTimeOffset AtStageSince => _steps.Max(step => step.DoneAt) ?? OpenedAt;
@@ -100,7 +117,7 @@ public sealed class Job
         if (_history.FirstOrDefault(line => line.CommandKey == commandKey) is { } earlier)
             return SameCommand(earlier, stage);
         if (Current is not { } current)
-            return new Refusal("shipped", $"Job {Code} has shipped; nothing is left to do.");
+            return Over();
         if (_steps.FirstOrDefault(step => step.Stage == stage) is not { } wanted)
             return new Refusal("notOnRoute", $"{Capital(stage)} is not on the route of job {Code}.");
         if (wanted.IsDone)
@@ -109,6 +126,24 @@ public sealed class Job
             return new Refusal("outOfOrder", $"{Capital(stage)} is not next. First comes: {current.Stage.Words()}.");
         return Finish(current, by, at, commandKey, note);
     }
+
+    /// <summary>The piece is spoilt. Its order is one piece short again.</summary>
+    public Outcome<Job> Scrap(string why, string by, DateTimeOffset at, string commandKey)
+    {
+        if (!IsOpen)
+            return Over();
+        if (string.IsNullOrWhiteSpace(why))
+            return new Refusal("noReason", "Say what is wrong with the cam.");
+        var stage = Current?.Stage;
+        (EndedAt, EndedAs) = (at, JobEnd.Scrapped);
+        _history.Add(new JobEvent("scrapped", stage, by, at, why.Trim(), commandKey));
+        Order.LosePiece(Cam, $"{Code} scrapped: {why.Trim().TrimEnd('.')}.", by, at);
+        return this;
+    }
+
+    private Refusal Over() => EndedAs is { } end
+        ? new Refusal("ended", $"Job {Code} was {end.ToString().ToLowerInvariant()}; nothing is left to do.")
+        : new Refusal("shipped", $"Job {Code} has shipped; nothing is left to do.");
 
     private JobStep Finish(JobStep step, string by, DateTimeOffset at, string commandKey, string? note)
     {

@@ -19,7 +19,7 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
     public async Task<IReadOnlyList<Job>> OpenJobsAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        return await Whole(db).AsNoTrackingWithIdentityResolution().Where(job => job.ShippedAt == null).OrderBy(job => job.DueOn).ThenBy(job => job.Id).ToListAsync(cancel);
+        return await Whole(db).AsNoTrackingWithIdentityResolution().Where(job => job.ShippedAt == null && job.EndedAt == null).OrderBy(job => job.DueOn).ThenBy(job => job.Id).ToListAsync(cancel);
     }
 
     /// <summary>The jobs of an order, first to last.</summary>

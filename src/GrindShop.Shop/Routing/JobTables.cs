@@ -8,13 +8,14 @@ internal sealed class JobTable : IEntityTypeConfiguration<Job>
 {
     public void Configure(EntityTypeBuilder<Job> table)
     {
-        table.ToTable("jobs");
+        table.ToTable("jobs", t => t.HasCheckConstraint("ck_jobs_ended", "(ended_at IS NULL) = (ended_as IS NULL) AND (ended_at IS NULL OR shipped_at IS NULL)"));
         table.HasIndex(job => job.Code).IsUnique();
         table.Property(job => job.Code).HasMaxLength(20);
         table.Property(job => job.Version).IsRowVersion();
         table.Ignore(job => job.Current);
         table.Ignore(job => job.Fit);
         table.Property(job => job.LotFit).HasJson();
+        table.Property(job => job.Replaces).HasMaxLength(20);
         table.HasOne(job => job.Order).WithMany().HasForeignKey(job => job.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasOne(job => job.Cam).WithMany().HasForeignKey(job => new { job.OrderId, job.OrderCamId })
             .HasPrincipalKey(cam => new { cam.OrderId, cam.Id }).OnDelete(DeleteBehavior.Restrict);

@@ -15,8 +15,9 @@ public sealed class LotChoice(Catalog catalog)
     public async Task<Outcome<ChosenLot>> TakeAsync(ShopDb db, BlankPart part, FeasibilityAnswer answer, CancellationToken cancel)
     {
         var free = (await LockedAsync(db, part.Id, cancel)).FindAll(lot => lot.Available > 0);
-        var metal = answer.Blanks.First(fit => fit.PartNumber == part.PartNumber).Metal ?? LotMetal.Nominal(part);
-        if (free.Find(lot => lot.Metal == metal) is { } asAnswered)
+        var answered = answer.Blanks.FirstOrDefault(fit => fit.PartNumber == part.PartNumber && fit.Usable);
+        var metal = answered?.Metal ?? LotMetal.Nominal(part);
+        if (answered is not null && free.Find(lot => lot.Metal == metal) is { } asAnswered)
             return new ChosenLot(asAnswered, null);
         foreach (var lot in free)
             if (await catalog.JudgeLotAsync(answer.Grind, lot, cancel) is { Usable: true } fit)

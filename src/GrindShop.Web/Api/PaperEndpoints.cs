@@ -21,14 +21,37 @@ internal static class PaperEndpoints
         papers.MapGet("/traveler/{code}.pdf", TravelerAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/spec-card/job/{code}.pdf", SpecCardOfJobAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/spec-card/{trackingCode}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
+        papers.MapGet("/quote/{number}.pdf", QuoteOfDeskAsync).RequireAuthorization(Policies.Staff);
+        papers.MapGet("/quote/{trackingCode}/{number}.pdf", QuoteOfCustomerAsync).AllowAnonymous();
     }
+
+    private static async Task<IResult> QuoteOfDeskAsync(string number, HttpRequest http, IConfiguration configuration, OrderDesk desk, Catalog catalog, TimeProvider clock, CancellationToken cancel) =>
+        await desk.FindByQuoteAsync(number.Trim().ToUpperInvariant(), cancel) is { } order
+            ? await QuoteAsync(order, number, Address(http, configuration), catalog, clock, cancel)
+            : Results.NotFound();
+
+    private static async Task<IResult> QuoteOfCustomerAsync(
+        string trackingCode, string number, HttpRequest http, IConfiguration configuration, OrderDesk desk, Catalog catalog, TimeProvider clock, CancellationToken cancel) =>
+        await desk.TrackAsync(TrackingCodes.Read(trackingCode) ?? "", cancel) is { } order
+            ? await QuoteAsync(order, number, Address(http, configuration), catalog, clock, cancel)
+            : Results.NotFound();
+
+    private static async Task<IResult> QuoteAsync(Order order, string number, string address, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    {
+        if (order.Quotes.FirstOrDefault(quote => string.Equals(quote.Number, number.Trim(), StringComparison.OrdinalIgnoreCase)) is not { } quote)
+            return Results.NotFound();
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        return Results.File(QuotePaper.Print(new QuoteFacts(order, quote, settings, $"{address}/track/{order.TrackingCode}", clock.GetUtcNow())), Pdf);
+    }
+
+    private static string Address(HttpRequest http, IConfiguration configuration) => configuration[AddressSetting]?.TrimEnd('/') ?? $"{http.Scheme}://{http.Host}";
 
     private static async Task<IResult> TravelerAsync(string code, HttpRequest http, IConfiguration configuration, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {
         if (await floor.FindAsync(code, cancel) is not { } job)
             return Results.NotFound();
         var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
-        var address = $"{configuration[AddressSetting]?.TrimEnd('/') ?? $"{http.Scheme}://{http.Host}"}/floor/jobs/{job.Code}";
+        var address = $"{Address(http, configuration)}/floor/jobs/{job.Code}";
         return Results.File(TravelerPaper.Print(new TravelerFacts(job, settings, address, clock.GetUtcNow())), Pdf);
     }
 

@@ -11,13 +11,14 @@ namespace GrindShop.Web.Desk;
 public sealed partial class OrderPage : LivePage
 {
     private OrderWork? _work;
-    private Job? _job;
+    private IReadOnlyList<Job> _jobs = [];
     private string? _read;
     private CatalogContent? _content;
     private CompletedSpec? _completed;
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private string _by = "";
-    private string? _part;
+    private readonly Dictionary<int, string> _parts = [];
+    private int _ordinal = 1;
     private ElementReference _notice;
     private bool _acted;
 
@@ -34,15 +35,22 @@ public sealed partial class OrderPage : LivePage
 
     private bool IsRead => _read == Wanted;
 
-    /// <summary>The blank that price, drawing and allocation speak of: the one chosen here, the quoted one, or the best.</summary>
-    private string? Part
+    /// <summary>The cam that the page speaks of.</summary>
+    private OrderCam Cam => _work!.Order!.Cam(_ordinal) ?? _work.Order.First;
+
+    /// <summary>The blank that drawing and allocation speak of.</summary>
+    private string? Part => PartOf(Cam);
+
+    /// <summary>The blanks that a price would stand on; null while a cam that needs one has none.</summary>
+    private IReadOnlyDictionary<int, string>? Parts => _work!.Order!.Cams.Where(cam => cam.NeedsBlank).ToList() is var cams && cams.TrueForAll(cam => PartOf(cam) is not null)
+        ? cams.ToDictionary(cam => cam.Ordinal, cam => PartOf(cam)!)
+        : null;
+
+    /// <summary>The blank chosen here, the quoted one, or the best.</summary>
+    private string? PartOf(OrderCam cam)
     {
-        get
-        {
-            var order = _work?.Order;
-            var chosen = _part ?? order?.First.QuotedPartNumber;
-            return order?.First.Answer?.Blanks.Any(fit => fit.PartNumber == chosen) == true ? chosen : order?.First.Answer?.Best?.PartNumber;
-        }
+        var chosen = _parts.GetValueOrDefault(cam.Ordinal) ?? cam.QuotedPartNumber;
+        return cam.Answer?.Blanks.Any(fit => fit.PartNumber == chosen) == true ? chosen : cam.Answer?.Best?.PartNumber;
     }
 
     protected override async Task OnParametersSetAsync()
@@ -54,14 +62,22 @@ public sealed partial class OrderPage : LivePage
     protected override async Task ReadAsync()
     {
         if (_work?.Number != Wanted)
-            (_work, _part, _by) = (new OrderWork(OrderDesk, Wanted), null, await SignsAsAsync());
+            await OpenAsync();
         _content = await Catalog.ContentAsync();
         _free = await Catalog.AvailableAsync();
-        await _work.HearAsync();
-        _job = (await JobFloor.JobsOfAsync(Wanted)).LastOrDefault();
-        _completed = _work.Order is { } order ? await Catalog.CompleteAsync(order.First.Spec) : null;
+        await _work!.HearAsync();
+        _jobs = await JobFloor.JobsOfAsync(Wanted);
+        await CompleteAsync();
         _read = _work.Number;
     }
+
+    private async Task OpenAsync()
+    {
+        (_work, _ordinal, _by) = (new OrderWork(OrderDesk, Wanted), 1, await SignsAsAsync());
+        _parts.Clear();
+    }
+
+    private async Task CompleteAsync() => _completed = _work!.Order is null ? null : await Catalog.CompleteAsync(Cam.Spec);
 
     /// <summary>After an act the focus goes to what became of it, which stands above the next act.</summary>
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -80,7 +96,19 @@ public sealed partial class OrderPage : LivePage
 
     private int FreeOf(string? part) => part is not null && _content?.Blank(part) is { } blank ? _free.GetValueOrDefault(blank.Part.Id) : 0;
 
-    private void Choose(string part) => _part = part;
+    private void Choose(string part) => _parts[Cam.Ordinal] = part;
+
+    private async Task ShowAsync(int ordinal)
+    {
+        _ordinal = ordinal;
+        await CompleteAsync();
+    }
+
+    private async Task WorkedAsync(int ordinal)
+    {
+        _ordinal = ordinal;
+        await ActedAsync();
+    }
 
     private void Correct() => _work!.IsTyping = true;
 

@@ -25,6 +25,9 @@ public sealed class OrderWork(OrderDesk desk, string number)
     /// <summary>The fields that changed with the newer state: waiting to be taken over, or just taken over.</summary>
     public IReadOnlyList<SpecChange> Changes { get; private set; } = [];
 
+    /// <summary>The price that is being made here.</summary>
+    public PriceDraft Prices { get; } = new();
+
     /// <summary>The specification is being edited: a newer state waits until it is asked for.</summary>
     public bool IsTyping { get; set; }
 
@@ -72,10 +75,10 @@ public sealed class OrderWork(OrderDesk desk, string number)
         if (IsTyping || Newer is not null)
             Wait(shown, found);
         else
-            (Order, Refusal, Said, Changes) = (found, null, LastWords(found), SpecChange.Between(shown.First.Spec, found.First.Spec));
+            (Order, Refusal, Said, Changes) = (found, null, LastWords(found), OrderChange.Between(shown, found));
     }
 
-    private void Wait(Order shown, Order found) => (Newer, Changes) = (found, SpecChange.Between(shown.First.Spec, found.First.Spec));
+    private void Wait(Order shown, Order found) => (Newer, Changes) = (found, OrderChange.Between(shown, found));
 
     private static string LastWords(Order order) => order.History[^1] is { } last ? $"{last.By}: {last.What}" : "";
 }

@@ -1,23 +1,31 @@
 using GrindShop.Shop;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Desk;
 
-/// <summary>The price of the order on the chosen blank, line by line, with the adders that the desk chooses.</summary>
+/// <summary>The price of the order on the chosen blanks: the lines of the rules, and what the desk makes of them. What was typed outlives a change by somebody else.</summary>
 public sealed partial class PriceForm
 {
-    private readonly SortedSet<string> _chosen = [];
     private IReadOnlyList<PriceAdder>? _manual;
-    private Outcome<IReadOnlyList<PriceLine>>? _lines;
-    private (string Part, uint Version)? _pricedFor;
+    private bool _priced;
+    private Refusal? _refusal;
+    private string? _pricedFor;
     private bool _busy;
 
     [Parameter, EditorRequired]
     public OrderWork Work { get; set; } = default!;
 
+    /// <summary>The chosen blank of each cam that needs one.</summary>
     [Parameter, EditorRequired]
-    public string Part { get; set; } = "";
+    public IReadOnlyDictionary<int, string> Parts { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public ShopSettings Shop { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public DateOnly Today { get; set; }
 
     [Parameter, EditorRequired]
     public string By { get; set; } = "";
@@ -28,40 +36,46 @@ public sealed partial class PriceForm
     [Inject]
     private OrderDesk OrderDesk { get; set; } = default!;
 
+    private Order Order => Work.Order!;
+
+    private PriceDraft Draft => Work.Prices;
+
+    private QuoteOffer Offer => Draft.Offer(Parts);
+
     /// <summary>The adders first: a price without those that were chosen before must not be shown, however often the page is drawn meanwhile.</summary>
     protected override async Task OnParametersSetAsync()
     {
-        if (_pricedFor == (Part, Work.Order!.Version))
+        var wanted = $"{Order.Version} {string.Join(' ', Parts)}";
+        if (_pricedFor == wanted)
             return;
-        _pricedFor = (Part, Work.Order.Version);
-        if (_manual is null)
-            await ReadAddersAsync();
+        _pricedFor = wanted;
+        _manual ??= [.. (await OrderDesk.PriceRulesAsync()).ManualAdders];
+        if (!Draft.IsBegun)
+            Draft.Begin(Order, _manual, Today);
         await PriceAsync();
     }
 
-    private async Task ReadAddersAsync()
+    private Task ChooseAsync(int cam, string code, bool chosen)
     {
-        IReadOnlyList<PriceAdder> manual = [.. (await OrderDesk.PriceRulesAsync()).ManualAdders];
-        _chosen.UnionWith(manual.Select(adder => adder.Code).Intersect(Work.Order!.PriceLines.Select(line => line.Code)));
-        _manual = manual;
-    }
-
-    private Task ChooseAsync(string code, bool chosen)
-    {
-        _ = chosen ? _chosen.Add(code) : _chosen.Remove(code);
+        Draft.Choose(cam, code, chosen);
         return PriceAsync();
     }
 
     private async Task PriceAsync()
     {
-        _lines = await OrderDesk.PriceAsync(Work.Order!, Part, _chosen);
+        var drafted = await OrderDesk.DraftAsync(Order, Order.Cams.ToDictionary(cam => cam.Ordinal, cam => Draft.Choice(cam, Parts.GetValueOrDefault(cam.Ordinal))));
+        _refusal = drafted.Refusal;
+        if (drafted.Succeeded)
+            Draft.Follow(drafted.Value);
+        Draft.ShipOn = Order.Cams.Select(cam => PromiseRule.Suggest(Today, cam, Parts.GetValueOrDefault(cam.Ordinal), Shop)).Max();
+        _priced = true;
     }
 
     private async Task QuoteAsync()
     {
         _busy = true;
-        var lines = _lines!.Value!;
-        await Work.ActAsync(order => OrderDesk.QuoteAsync(order.Number, order.Version, Part, lines, By), $"Quoted at {PriceRules.Dollars(lines.Sum(line => line.Amount))}.");
+        var offer = Offer;
+        await Work.ActAsync(order => OrderDesk.QuoteAsync(order.Number, order.Version, offer, By), $"Quoted at {PriceRules.Dollars(offer.Total)}, valid until {Shell.Say.Day(offer.ValidUntil)}.");
         _busy = false;
         await Acted.InvokeAsync();
     }

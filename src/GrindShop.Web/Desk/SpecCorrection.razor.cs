@@ -20,6 +20,10 @@ public sealed partial class SpecCorrection
     [Parameter, EditorRequired]
     public OrderWork Work { get; set; } = default!;
 
+    /// <summary>The cam's place in the order.</summary>
+    [Parameter, EditorRequired]
+    public int Ordinal { get; set; }
+
     [Parameter, EditorRequired]
     public CatalogContent Content { get; set; } = default!;
 
@@ -35,9 +39,11 @@ public sealed partial class SpecCorrection
     [Inject]
     private OrderDesk OrderDesk { get; set; } = default!;
 
+    private OrderCam Cam => Work.Order!.Cam(Ordinal) ?? Work.Order.First;
+
     protected override void OnInitialized()
     {
-        _basis = Work.Order!.First.Spec;
+        _basis = Cam.Spec;
         _draft = SpecDraft.Of(_basis);
         Read();
     }
@@ -45,9 +51,9 @@ public sealed partial class SpecCorrection
     /// <summary>A newer specification was taken over: what was typed stays, the fields that were not touched follow it.</summary>
     protected override void OnParametersSet()
     {
-        if (ReferenceEquals(Work.Order!.First.Spec, _basis))
+        if (ReferenceEquals(Cam.Spec, _basis))
             return;
-        (_draft, _basis) = (SpecChange.Carry(_basis, _draft, Work.Order.First.Spec), Work.Order.First.Spec);
+        (_draft, _basis) = (SpecChange.Carry(_basis, _draft, Cam.Spec), Cam.Spec);
         Read();
     }
 
@@ -61,11 +67,11 @@ public sealed partial class SpecCorrection
 
     private async Task SaveAsync()
     {
-        _problem = _reading.Completed.InTheWay.FirstOrDefault()?.Message;
+        _problem = (Cam.Kind == WorkKind.GearReplacement ? _reading.Completed.Problems : _reading.Completed.InTheWay).FirstOrDefault()?.Message;
         if (_problem is not null)
             return;
         _busy = true;
-        if (await Work.ActAsync(order => OrderDesk.CorrectAsync(order.Number, order.Version, _reading.Spec, _why, By), "The specification is corrected and judged again."))
+        if (await Work.ActAsync(order => OrderDesk.CorrectAsync(order.Number, order.Version, _reading.Spec, _why, By, cam: Cam.Ordinal), "The specification is corrected and judged again."))
             Work.IsTyping = false;
         _busy = false;
         await Acted.InvokeAsync();

@@ -1,4 +1,5 @@
 using GrindShop.Shop;
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Routing;
 using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
@@ -13,6 +14,7 @@ public sealed partial class JobPage : LivePage
     private Refusal? _refusal;
     private string? _done;
     private string _note = "";
+    private string? _replacement;
 
     [Parameter]
     public string Code { get; set; } = "";
@@ -29,7 +31,7 @@ public sealed partial class JobPage : LivePage
     /// <summary>The job of the page's address, once it has been read.</summary>
     private Job? Shown => _read == Wanted ? _job : null;
 
-    private bool IsLate => _job is { ShippedAt: null } job && job.DueOn < Today;
+    private bool IsLate => _job is { IsOpen: true } job && job.DueOn < Today;
 
     protected override bool Concerns(string orderNumber) => _job?.Order.Number == orderNumber;
 
@@ -46,6 +48,9 @@ public sealed partial class JobPage : LivePage
         var wanted = Wanted;
         CommandKey ??= NewKey();
         _job = await JobFloor.FindAsync(wanted);
+        _replacement = _job is { EndedAs: JobEnd.Scrapped } ended
+            ? (await JobFloor.JobsOfAsync(ended.Order.Number)).FirstOrDefault(job => job.Replaces == ended.Code)?.Code
+            : null;
         _read = wanted;
     }
 
@@ -58,6 +63,14 @@ public sealed partial class JobPage : LivePage
             (_note, CommandKey) = ("", NewKey());
         await ReadAsync();
     }
+
+    private async Task ScrappedAsync(ScrapResult result)
+    {
+        (_refusal, _done) = (null, result.Words);
+        await ReadAsync();
+    }
+
+    private static string Over(Job job) => job.EndedAs?.ToString() ?? "Shipped";
 
     private static string NewKey() => Guid.NewGuid().ToString("N");
 }

@@ -10,7 +10,7 @@ namespace GrindShop.Web.Public;
 public sealed partial class Track : LivePage
 {
     private Order? _order;
-    private Job? _job;
+    private IReadOnlyList<Job> _jobs = [];
     private CatalogContent? _content;
     private string? _read;
     private bool _looked;
@@ -44,7 +44,7 @@ public sealed partial class Track : LivePage
         var code = TrackingCodes.Read(Code);
         _content = await Catalog.ContentAsync();
         _order = code is null ? null : await Desk.TrackAsync(code);
-        _job = _order is null ? null : (await Floor.JobsOfAsync(_order.Number)).LastOrDefault();
+        _jobs = _order is null ? [] : await Floor.JobsOfAsync(_order.Number);
         _looked = true;
     }
 }

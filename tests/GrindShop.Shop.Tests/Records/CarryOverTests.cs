@@ -12,7 +12,7 @@ public class CarryOverTests
     private const string OneOrderOfBefore = """
         INSERT INTO customers (id, name, phone, since) VALUES (7, 'Una Thornquist', '555 555 0142', now());
         INSERT INTO orders (id, number, tracking_code, submit_key, submit_digest, channel, state, customer_id, contact, spec, verdict, quoted_part_number, price_lines, price, received_at, changes)
-        VALUES (7, 'C1007', 'TRACK', 'key', 'digest', 'Web', 'Quoted', 7, '{}', '{"use":"street"}', 'FromStock', 'RV8R-AD-05', '[]', 412.50, '2026-03-01T09:00Z', 2);
+        VALUES (7, 'C1007', 'TRACK', 'key', 'digest', 'Web', 'Quoted', 7, '{}', '{"use":"street"}', 'FromStock', 'RV8R-AD-05', '[{"code":"base","text":"Grinding","amount":300.00},{"code":"blank","text":"Blank","amount":112.50}]', 412.50, '2026-03-01T09:00Z', 2);
         INSERT INTO order_events (order_id, kind, by, at, what) VALUES (7, 'Received', 'Una', '2026-03-01T09:00Z', 'Received.'), (7, 'Quoted', 'Petra', '2026-03-03T09:00Z', 'Priced.');
         """;
 
@@ -31,8 +31,13 @@ public class CarryOverTests
 
         await db.Database.MigrateAsync();
 
-        var order = await db.Set<Shop.Orders.Order>().SingleAsync();
+        var order = await db.Set<Shop.Orders.Order>().Include(one => one.Quotes).SingleAsync();
         Assert.Equal(("street", Shop.Feasibility.Verdict.FromStock, "RV8R-AD-05"), (order.First.Spec.Use, order.First.Verdict!.Value, order.First.QuotedPartNumber));
+        var quote = order.CurrentQuote!;
+        Assert.Equal(("Q1007-1", "Petra", 412.50m), (quote.Number, quote.By, quote.Total));
+        Assert.Equal(412.50m, quote.Charged.Sum(line => line.Amount));
+        Assert.All(quote.Lines, line => Assert.False(line.NeedsReason));
+        Assert.Equal("RV8R-AD-05", Assert.Single(quote.Cams).PartNumber);
         Assert.Equal((1, 412.50m, new DateTimeOffset(2026, 3, 3, 9, 0, 0, TimeSpan.Zero)), (order.First.Quantity, order.Price, order.StateSince));
     }
 

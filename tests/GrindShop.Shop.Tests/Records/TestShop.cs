@@ -1,4 +1,6 @@
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -32,6 +34,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public OrderDesk Desk => Of<OrderDesk>();
 
+    public CustomerDesk Customer => Of<CustomerDesk>();
+
     public SpecIntake Intake => Of<SpecIntake>();
 
     public Receiving Receiving => Of<Receiving>();
@@ -41,6 +45,18 @@ internal sealed class TestShop : IAsyncDisposable
     public Allocation Allocation => Of<Allocation>();
 
     public JobFloor Floor => Of<JobFloor>();
+
+    public NextBest NextBest => Of<NextBest>();
+
+    public BatchAllocation Batch => Of<BatchAllocation>();
+
+    public ScrapDesk Scrapping => Of<ScrapDesk>();
+
+    public Purchasing Purchasing => Of<Purchasing>();
+
+    public BuyingBook BuyingBook => Of<BuyingBook>();
+
+    public BuyingTerms Terms => Of<BuyingTerms>();
 
     public ChangeListener Listener => Of<ChangeListener>();
 

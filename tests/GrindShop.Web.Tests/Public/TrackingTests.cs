@@ -22,7 +22,7 @@ public sealed class TrackingTests
     [Fact]
     public void A_new_order_waits_for_its_price()
     {
-        var steps = TrackStep.Of(NewOrder(), null);
+        var steps = TrackStep.Of(NewOrder(), []);
         Assert.Equal(Day, steps[0].DoneAt);
         Assert.Equal("Priced", Assert.Single(steps, step => step.IsNow).Words);
     }
@@ -32,9 +32,9 @@ public sealed class TrackingTests
     {
         var order = NewOrder();
         order.Quote("PART", [new PriceLine("BASE", "Grind", 100m)], "Desk", Day.AddDays(1));
-        Assert.Equal(Day.AddDays(1), TrackStep.Of(order, null)[1].DoneAt);
+        Assert.Equal(Day.AddDays(1), TrackStep.Of(order, [])[1].DoneAt);
         order.Correct(order.First.Spec, null, "Desk", Day.AddDays(2), "Other lobe separation.");
-        Assert.Null(TrackStep.Of(order, null)[1].DoneAt);
+        Assert.Null(TrackStep.Of(order, [])[1].DoneAt);
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class TrackingTests
     {
         var order = NewOrder();
         order.Decline("No blank can become it.", "Desk", Day);
-        Assert.DoesNotContain(TrackStep.Of(order, null), step => step.IsNow);
+        Assert.DoesNotContain(TrackStep.Of(order, []), step => step.IsNow);
     }
 
     [Theory]

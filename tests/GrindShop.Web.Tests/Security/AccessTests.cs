@@ -38,6 +38,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/start"] = ["Desk", "Floor", "Owner"],
         ["/desk"] = ["Desk", "Owner"],
         ["/desk/orders/{number}"] = ["Desk", "Owner"],
+        ["/desk/blanks"] = ["Desk", "Owner"],
         ["/floor"] = ["Floor", "Owner"],
         ["/floor/jobs/{code}"] = ["Floor", "Owner"],
         ["/office"] = ["Owner"],

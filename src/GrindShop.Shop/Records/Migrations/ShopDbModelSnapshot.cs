@@ -28,6 +28,9 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.HasSequence("order_numbers")
                 .StartsAt(1001L);
 
+            modelBuilder.HasSequence("purchase_numbers")
+                .StartsAt(1001L);
+
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankLot", b =>
                 {
                     b.Property<int>("Id")
@@ -342,6 +345,377 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasDatabaseName("ix_vendors_code");
 
                     b.ToTable("vendors", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.BuyingRules", b =>
+                {
+                    b.Property<int>("Id")
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    b.Property<double>("CostOfCapital")
+                        .HasColumnType("double precision")
+                        .HasColumnName("cost_of_capital");
+
+                    b.Property<double>("MostYearsOfCover")
+                        .HasColumnType("double precision")
+                        .HasColumnName("most_years_of_cover");
+
+                    b.Property<double>("ObsolescenceAYear")
+                        .HasColumnType("double precision")
+                        .HasColumnName("obsolescence_a_year");
+
+                    b.Property<decimal>("OrderCost")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("order_cost");
+
+                    b.Property<double>("ServiceLevel")
+                        .HasColumnType("double precision")
+                        .HasColumnName("service_level");
+
+                    b.Property<decimal>("StorageAYear")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("storage_a_year");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_buying_rules");
+
+                    b.ToTable("buying_rules", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_buying_rules_costs", "order_cost >= 0 AND storage_a_year > 0 AND cost_of_capital BETWEEN 0 AND 1 AND obsolescence_a_year BETWEEN 0 AND 1 AND most_years_of_cover > 0");
+
+                            t.HasCheckConstraint("ck_buying_rules_one_row", "id = 1");
+
+                            t.HasCheckConstraint("ck_buying_rules_service", "service_level BETWEEN 0.5 AND 0.999");
+                        });
+
+                    b.HasData(
+                        new
+                        {
+                            Id = 1,
+                            CostOfCapital = 0.12,
+                            MostYearsOfCover = 2.0,
+                            ObsolescenceAYear = 0.029999999999999999,
+                            OrderCost = 35m,
+                            ServiceLevel = 0.94999999999999996,
+                            StorageAYear = 1.5m,
+                            Version = 0u
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseEvent", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<int>("PurchaseOrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("purchase_order_id");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("what");
+
+                    b.HasKey("Id")
+                        .HasName("pk_purchase_events");
+
+                    b.HasIndex("PurchaseOrderId")
+                        .HasDatabaseName("ix_purchase_events_purchase_order_id");
+
+                    b.ToTable("purchase_events", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseLine", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("BlankPartId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_part_id");
+
+                    b.Property<DateOnly>("ExpectedOn")
+                        .HasColumnType("date")
+                        .HasColumnName("expected_on");
+
+                    b.Property<DateOnly>("FirstExpectedOn")
+                        .HasColumnType("date")
+                        .HasColumnName("first_expected_on");
+
+                    b.Property<string>("MoreWhy")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("more_why");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<int>("PurchaseOrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("purchase_order_id");
+
+                    b.Property<int>("Quantity")
+                        .HasColumnType("integer")
+                        .HasColumnName("quantity");
+
+                    b.Property<int>("Received")
+                        .HasColumnType("integer")
+                        .HasColumnName("received");
+
+                    b.Property<decimal>("SetupCharge")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("setup_charge");
+
+                    b.Property<decimal>("UnitCost")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("unit_cost");
+
+                    b.Property<string>("UnusualWhy")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("unusual_why");
+
+                    b.HasKey("Id")
+                        .HasName("pk_purchase_lines");
+
+                    b.HasIndex("BlankPartId")
+                        .HasDatabaseName("ix_purchase_lines_blank_part_id");
+
+                    b.HasIndex("PurchaseOrderId", "BlankPartId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_purchase_lines_purchase_order_id_blank_part_id");
+
+                    b.HasIndex("PurchaseOrderId", "Ordinal")
+                        .IsUnique()
+                        .HasDatabaseName("ix_purchase_lines_purchase_order_id_ordinal");
+
+                    b.ToTable("purchase_lines", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_purchase_lines_cost", "unit_cost >= 0 AND setup_charge >= 0");
+
+                            t.HasCheckConstraint("ck_purchase_lines_quantity", "quantity >= 1 AND received >= 0 AND (received <= quantity OR more_why IS NOT NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseOrder", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("Changes")
+                        .HasColumnType("integer")
+                        .HasColumnName("changes");
+
+                    b.Property<string>("CommandKey")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("command_key");
+
+                    b.Property<DateTimeOffset>("DraftedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("drafted_at");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("number");
+
+                    b.Property<DateTimeOffset?>("SentAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("sent_at");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("state");
+
+                    b.Property<int>("VendorId")
+                        .HasColumnType("integer")
+                        .HasColumnName("vendor_id");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_purchase_orders");
+
+                    b.HasIndex("CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_purchase_orders_command_key");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_purchase_orders_number");
+
+                    b.HasIndex("State")
+                        .HasDatabaseName("ix_purchase_orders_state");
+
+                    b.HasIndex("VendorId")
+                        .HasDatabaseName("ix_purchase_orders_vendor_id");
+
+                    b.ToTable("purchase_orders", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_purchase_orders_sent", "CASE state WHEN 'Draft' THEN sent_at IS NULL WHEN 'Cancelled' THEN true ELSE sent_at IS NOT NULL END");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseReceipt", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<int>("BlankLotId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_lot_id");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("key");
+
+                    b.Property<int>("PurchaseLineId")
+                        .HasColumnType("integer")
+                        .HasColumnName("purchase_line_id");
+
+                    b.Property<int>("Quantity")
+                        .HasColumnType("integer")
+                        .HasColumnName("quantity");
+
+                    b.HasKey("Id")
+                        .HasName("pk_purchase_receipts");
+
+                    b.HasIndex("BlankLotId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_purchase_receipts_blank_lot_id");
+
+                    b.HasIndex("Key")
+                        .IsUnique()
+                        .HasDatabaseName("ix_purchase_receipts_key");
+
+                    b.HasIndex("PurchaseLineId")
+                        .HasDatabaseName("ix_purchase_receipts_purchase_line_id");
+
+                    b.ToTable("purchase_receipts", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_purchase_receipts_quantity", "quantity >= 1");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.SupplyTerms", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("BlankPartId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_part_id");
+
+                    b.Property<int>("LeastQuantity")
+                        .HasColumnType("integer")
+                        .HasColumnName("least_quantity");
+
+                    b.Property<int>("Multiple")
+                        .HasColumnType("integer")
+                        .HasColumnName("multiple");
+
+                    b.Property<string>("PriceBreaks")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("price_breaks");
+
+                    b.Property<double?>("ServiceLevel")
+                        .HasColumnType("double precision")
+                        .HasColumnName("service_level");
+
+                    b.Property<decimal>("SetupCharge")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("setup_charge");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_supply_terms");
+
+                    b.HasIndex("BlankPartId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_supply_terms_blank_part_id");
+
+                    b.ToTable("supply_terms", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_supply_terms_service", "service_level BETWEEN 0.5 AND 0.999");
+
+                            t.HasCheckConstraint("ck_supply_terms_sold", "least_quantity >= 1 AND multiple >= 1 AND setup_charge >= 0");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Engines.EngineFamily", b =>
@@ -668,6 +1042,69 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.Deposit", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<decimal>("Amount")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("amount");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("CommandKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<string>("How")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("how");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("note");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<DateOnly>("PaidOn")
+                        .HasColumnType("date")
+                        .HasColumnName("paid_on");
+
+                    b.HasKey("Id")
+                        .HasName("pk_deposits");
+
+                    b.HasIndex("OrderId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_deposits_order_id_command_key");
+
+                    b.ToTable("deposits", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_deposits_amount", "amount <> 0");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
                     b.Property<int>("Id")
@@ -676,6 +1113,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnName("id");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("AcceptedBy")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("accepted_by");
 
                     b.Property<int>("Changes")
                         .HasColumnType("integer")
@@ -691,6 +1133,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasColumnType("jsonb")
                         .HasColumnName("contact");
+
+                    b.Property<string>("CurrentQuoteNumber")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("current_quote_number");
 
                     b.Property<int>("CustomerId")
                         .HasColumnType("integer")
@@ -716,14 +1163,13 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("numeric(10,2)")
                         .HasColumnName("price");
 
-                    b.Property<string>("PriceLines")
-                        .IsRequired()
-                        .HasColumnType("jsonb")
-                        .HasColumnName("price_lines");
-
                     b.Property<DateOnly?>("PromisedOn")
                         .HasColumnType("date")
                         .HasColumnName("promised_on");
+
+                    b.Property<int>("QuotesMade")
+                        .HasColumnType("integer")
+                        .HasColumnName("quotes_made");
 
                     b.Property<DateTimeOffset>("ReceivedAt")
                         .HasColumnType("timestamp with time zone")
@@ -949,6 +1395,74 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("price_adders", (string)null);
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("Cams")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("cams");
+
+                    b.Property<string>("Lines")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("lines");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("number");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<DateOnly?>("ShipOn")
+                        .HasColumnType("date")
+                        .HasColumnName("ship_on");
+
+                    b.Property<decimal>("Total")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("total");
+
+                    b.Property<DateOnly>("ValidUntil")
+                        .HasColumnType("date")
+                        .HasColumnName("valid_until");
+
+                    b.HasKey("Id")
+                        .HasName("pk_quotes");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_quotes_number");
+
+                    b.HasIndex("OrderId")
+                        .HasDatabaseName("ix_quotes_order_id");
+
+                    b.ToTable("quotes", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_quotes_total", "total > 0");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.People.ShopUser", b =>
                 {
                     b.Property<string>("Id")
@@ -1148,6 +1662,15 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("date")
                         .HasColumnName("due_on");
 
+                    b.Property<string>("EndedAs")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("ended_as");
+
+                    b.Property<DateTimeOffset?>("EndedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("ended_at");
+
                     b.Property<DateTimeOffset>("OpenedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("opened_at");
@@ -1159,6 +1682,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
+
+                    b.Property<string>("Replaces")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("replaces");
 
                     b.Property<DateTimeOffset?>("ShippedAt")
                         .HasColumnType("timestamp with time zone")
@@ -1187,7 +1715,10 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("OrderId", "OrderCamId")
                         .HasDatabaseName("ix_jobs_order_id_order_cam_id");
 
-                    b.ToTable("jobs", (string)null);
+                    b.ToTable("jobs", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_jobs_ended", "(ended_at IS NULL) = (ended_as IS NULL) AND (ended_at IS NULL OR shipped_at IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.JobEvent", b =>
@@ -1538,6 +2069,78 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_stock_movements_blank_lots_blank_lot_id");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseEvent", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Buying.PurchaseOrder", null)
+                        .WithMany("History")
+                        .HasForeignKey("PurchaseOrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_purchase_events_purchase_order_purchase_order_id");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseLine", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankPart", "BlankPart")
+                        .WithMany()
+                        .HasForeignKey("BlankPartId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_purchase_lines_blank_parts_blank_part_id");
+
+                    b.HasOne("GrindShop.Shop.Buying.PurchaseOrder", null)
+                        .WithMany("Lines")
+                        .HasForeignKey("PurchaseOrderId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_purchase_lines_purchase_order_purchase_order_id");
+
+                    b.Navigation("BlankPart");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseOrder", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.Vendor", "Vendor")
+                        .WithMany()
+                        .HasForeignKey("VendorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_purchase_orders_vendors_vendor_id");
+
+                    b.Navigation("Vendor");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseReceipt", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankLot", "BlankLot")
+                        .WithMany()
+                        .HasForeignKey("BlankLotId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_purchase_receipts_blank_lots_blank_lot_id");
+
+                    b.HasOne("GrindShop.Shop.Buying.PurchaseLine", null)
+                        .WithMany("Receipts")
+                        .HasForeignKey("PurchaseLineId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_purchase_receipts_purchase_lines_purchase_line_id");
+
+                    b.Navigation("BlankLot");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.SupplyTerms", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankPart", "BlankPart")
+                        .WithMany()
+                        .HasForeignKey("BlankPartId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_supply_terms_blank_parts_blank_part_id");
+
+                    b.Navigation("BlankPart");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
                 {
                     b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
@@ -1548,6 +2151,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_base_prices_engine_families_engine_family_id");
 
                     b.Navigation("EngineFamily");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.Deposit", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Deposits")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_deposits_order_order_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
@@ -1580,6 +2193,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_order_events_order_order_id");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Quotes")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_quotes_orders_order_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
@@ -1703,11 +2326,27 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("Movements");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseLine", b =>
+                {
+                    b.Navigation("Receipts");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseOrder", b =>
+                {
+                    b.Navigation("History");
+
+                    b.Navigation("Lines");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
                     b.Navigation("Cams");
 
+                    b.Navigation("Deposits");
+
                     b.Navigation("History");
+
+                    b.Navigation("Quotes");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>

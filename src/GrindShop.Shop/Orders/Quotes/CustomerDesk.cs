@@ -1,0 +1,61 @@
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
+
+namespace GrindShop.Shop.Orders;
+
+/// <summary>What a customer does with an order on its tracking page. Doing it twice is doing it once.</summary>
+public sealed class CustomerDesk(IDbContextFactory<ShopDb> factory, Catalog catalog, TimeProvider clock)
+{
+    /// <summary>Longest name that is taken as a signature.</summary>
+    public const int LongestName = 100;
+
+    /// <summary>Accepts the quote on the customer's screen, if it is still the order's newest and has not run out.</summary>
+    public Task<Outcome<Order>> AcceptAsync(string trackingCode, string quoteNumber, string name, bool agrees, CancellationToken cancel = default)
+    {
+        if (Unsigned(name) is { } refusal)
+            return Task.FromResult<Outcome<Order>>(refusal);
+        return agrees
+            ? AnswerAsync(trackingCode, quoteNumber, order => AcceptAsync(order, name.Trim(), cancel), OrderStates.Agreed, cancel)
+            : Task.FromResult<Outcome<Order>>(new Refusal("notTicked", "Tick the box first: it says that you accept this price and specification."));
+    }
+
+    public Task<Outcome<Order>> DeclineAsync(string trackingCode, string quoteNumber, string name, string why, CancellationToken cancel = default) =>
+        Unsigned(name) is { } refusal
+            ? Task.FromResult<Outcome<Order>>(refusal)
+            : AnswerAsync(trackingCode, quoteNumber, order => Task.FromResult(order.DeclineByCustomer(name.Trim(), why, clock.GetUtcNow())), [OrderState.Declined], cancel);
+
+    private static Refusal? Unsigned(string name) => name.Trim().Length is > 1 and <= LongestName
+        ? null
+        : new Refusal("noName", "Type your name first; it stands in place of a signature.");
+
+    private async Task<Outcome<Order>> AnswerAsync(
+        string trackingCode, string quoteNumber, Func<Order, Task<Outcome<Order>>> answer, IReadOnlyList<OrderState> alreadyDone, CancellationToken cancel)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE tracking_code = {trackingCode} FOR UPDATE", cancel);
+        if (await OrderDesk.Whole(db).SingleOrDefaultAsync(one => one.TrackingCode == trackingCode, cancel) is not { } order)
+            return new Refusal("unknown", "There is no order of this tracking code.");
+        if (order.CurrentQuoteNumber != quoteNumber)
+            return new Refusal("otherQuote", "The shop has changed the price or the specification since this page was shown. Look at it again.");
+        if (alreadyDone.Contains(order.State))
+            return order;
+        var outcome = await answer(order);
+        if (!outcome.Succeeded)
+            return outcome;
+        await db.SaveAndTellAsync(order.Number, cancel);
+        await transaction.CommitAsync(cancel);
+        return outcome;
+    }
+
+    /// <summary>The promised day is the quote's, or a later one where blank or time have become scarcer since.</summary>
+    private async Task<Outcome<Order>> AcceptAsync(Order order, string name, CancellationToken cancel)
+    {
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        var today = settings.Today(clock.GetUtcNow());
+        var usual = PromiseRule.Suggest(today, order, settings);
+        var promised = order.CurrentQuote?.ShipOn is { } quoted && quoted > usual ? quoted : usual;
+        return order.Accept(promised, today, name, clock.GetUtcNow(), name);
+    }
+}

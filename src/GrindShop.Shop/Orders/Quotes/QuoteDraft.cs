@@ -1,0 +1,45 @@
+using GrindShop.Shop.Feasibility;
+
+namespace GrindShop.Shop.Orders;
+
+/// <summary>What the desk chose for one cam: its blank, and the adders that are chosen by hand.</summary>
+public sealed record CamChoice(string? PartNumber, IReadOnlyCollection<string> AdderCodes);
+
+/// <summary>The lines of a quote by the shop's price rules, cam after cam. Pure.</summary>
+public static class QuoteDraft
+{
+    /// <summary>Every cam's lines; a refusal names the cam that cannot be priced yet.</summary>
+    public static Outcome<IReadOnlyList<PriceLine>> Lines(Order order, IReadOnlyDictionary<int, CamChoice> choices, PriceRules rules, CatalogContent content)
+    {
+        var lines = new List<PriceLine>();
+        foreach (var cam in order.Cams)
+        {
+            var priced = Lines(cam, choices.GetValueOrDefault(cam.Ordinal) ?? new CamChoice(null, []), rules, content);
+            if (!priced.Succeeded)
+                return order.Cams.Count == 1 ? priced.Refusal : new Refusal(priced.Refusal.Code, $"Cam {cam.Ordinal}: {priced.Refusal.Reason}");
+            lines.AddRange(ForPieces(cam, priced.Value));
+        }
+        return lines;
+    }
+
+    /// <summary>The lines of one piece as lines of the cam: for all its pieces, and with what the rules ask.</summary>
+    public static IEnumerable<PriceLine> ForPieces(OrderCam cam, IEnumerable<PriceLine> onePiece) => onePiece.Select(line => line with
+    {
+        Cam = cam.Ordinal,
+        Text = cam.Quantity == 1 ? line.Text : $"{cam.Quantity} × {line.Text}",
+        Amount = cam.Quantity * line.Amount,
+        RuleAmount = cam.Quantity * line.Amount,
+    });
+
+    /// <summary>Repairs have no rules: the desk writes their lines.</summary>
+    private static Outcome<IReadOnlyList<PriceLine>> Lines(OrderCam cam, CamChoice choice, PriceRules rules, CatalogContent content)
+    {
+        if (!cam.NeedsBlank)
+            return Array.Empty<PriceLine>();
+        if (cam.Answer is not { } answer || answer.Blanks.FirstOrDefault(blank => blank.PartNumber == choice.PartNumber) is not { } fit)
+            return new Refusal("notJudged", "Complete the specification first: the price stands on a blank that was judged for it.");
+        return content.Blank(fit.PartNumber) is { } blank
+            ? rules.Lines(answer.Grind, blank.Part.EngineFamily, blank.Part, fit, choice.AdderCodes)
+            : new Refusal("unknownBlank", $"Blank {fit.PartNumber} is not in the catalog any more.");
+    }
+}
