@@ -20,7 +20,7 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
         var order = await db.Orders.Include(o => o.History).SingleOrDefaultAsync(o => o.Number == orderNumber, cancel);
         if (Refuse(order, orderNumber, version, cam) is { } refusal)
             return refusal;
-        if (await DoesNotFitAsync(order!.Cam(cam)!, partNumber, cancel) is { } misfit)
+        if (await DoesNotFitAsync(db, order!.Cam(cam)!, partNumber, cancel) is { } misfit)
             return misfit;
         var outcome = await TakeAsync(db, order, order.Cam(cam)!, partNumber, by, cancel);
         if (!outcome.Succeeded)
@@ -39,8 +39,8 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
         return order.Cam(cam) is null ? new Refusal("noSuchCam", $"Order {number} has no cam {cam}.") : null;
     }
 
-    private async Task<Refusal?> DoesNotFitAsync(OrderCam cam, string partNumber, CancellationToken cancel) =>
-        FeasibilityAnswer.Refuse(cam.Answer is { Grind: var grind } ? await catalog.JudgeAsync(grind, cancel) : null, partNumber);
+    private async Task<Refusal?> DoesNotFitAsync(ShopDb db, OrderCam cam, string partNumber, CancellationToken cancel) =>
+        FeasibilityAnswer.Refuse(cam.Answer is { Grind: var grind } ? await catalog.JudgeAsync(db, grind, cancel) : null, partNumber);
 
     /// <summary>
     /// Takes a blank and opens the job within a transaction that the caller has begun, with the order locked and loaded; the caller saves. Whether the

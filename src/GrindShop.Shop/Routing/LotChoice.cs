@@ -20,7 +20,7 @@ public sealed class LotChoice(Catalog catalog)
         if (answered is not null && free.Find(lot => lot.Metal == metal) is { } asAnswered)
             return new ChosenLot(asAnswered, null);
         foreach (var lot in free)
-            if (await catalog.JudgeLotAsync(answer.Grind, lot, cancel) is { Usable: true } fit)
+            if (await catalog.JudgeLotAsync(db, answer.Grind, lot, cancel) is { Usable: true } fit)
                 return new ChosenLot(lot, fit);
         return free.Count == 0
             ? new Refusal("noStock", $"No blank {part.PartNumber} is left in stock that is not promised to a job.")

@@ -1,5 +1,4 @@
 using GrindShop.Shop.Records;
-using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Tests.Records;
 
