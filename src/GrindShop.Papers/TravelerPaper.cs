@@ -33,6 +33,8 @@ public static class TravelerPaper
         sheet.Box(due, top + 20, 168, 42, .9);
         sheet.Text(due + 8, top + 31, "Due", Weight.Regular, 8);
         sheet.Text(due + 8, top + 53, Figures.Day(facts.Job.DueOn), Weight.Bold, 18);
+        if (facts.Job.Order.RevisionsMade is > 0 and var revision)
+            sheet.Text(due + 168, top + 31, $"Revision {revision}", Weight.Bold, 11, Align.Right);
         sheet.Text(Sheet.Left, top + 91, $"Scan, or open {facts.FloorUrl}", Weight.Regular, 7.5, mostWidth: Sheet.Right - QrSide - Sheet.Left - 8);
         QrSquare.Draw(sheet, Sheet.Right - QrSide + 8, top - 8, QrSide, facts.FloorUrl);
         return top + 97;

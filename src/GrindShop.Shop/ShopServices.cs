@@ -32,6 +32,7 @@ public static class ShopServices
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
+        services.AddSingleton<OrderChanging>();
         services.AddSingleton<NextBest>();
         services.AddSingleton<ScrapDesk>();
         services.AddSingleton<BatchAllocation>();
@@ -39,6 +40,7 @@ public static class ShopServices
         services.AddSingleton<Purchasing>();
         services.AddSingleton<BuyingBook>();
         services.AddSingleton<BuyingTerms>();
+        services.AddSingleton<MillRunBook>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

@@ -1,5 +1,6 @@
 using GrindShop.Web.Tests;
 using Microsoft.Playwright;
+using UglyToad.PdfPig;
 
 namespace GrindShop.Browser.Tests;
 
@@ -74,6 +75,22 @@ internal static class Pages
     {
         await page.GotoAsync(address);
         await page.WaitForSelectorAsync("html[data-live]", new() { State = WaitForSelectorState.Attached });
+    }
+
+    /// <summary>The text of a PDF, fetched as the page's person.</summary>
+    public static async Task<string> PaperAsync(this IPage page, string address)
+    {
+        var response = await page.APIRequest.GetAsync(address);
+        Assert.Equal(200, response.Status);
+        using var document = PdfDocument.Open(await response.BodyAsync());
+        return string.Join('\n', document.GetPages().Select(sheet => sheet.Text));
+    }
+
+    /// <summary>A look at the page, where GRINDSHOP_PICTURES names a folder.</summary>
+    public static async Task PictureAsync(this IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES") is { Length: > 0 } folder)
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
     }
 
     public static async Task<string> TextAsync(this IPage page, string selector) => (await page.Locator(selector).InnerTextAsync()).Trim();

@@ -1,5 +1,4 @@
 using Microsoft.Playwright;
-using UglyToad.PdfPig;
 using static Microsoft.Playwright.Assertions;
 
 namespace GrindShop.Browser.Tests;
@@ -52,7 +51,7 @@ public sealed class NineStepsTests(Browser browser) : IClassFixture<Browser>
         await Expect(desk.Locator("#traveler")).ToBeVisibleAsync();
 
         // 6: the traveler.
-        var traveler = await PaperAsync(desk, $"/papers/traveler/{code}.pdf");
+        var traveler = await desk.PaperAsync($"/papers/traveler/{code}.pdf");
         foreach (var expected in new[] { code, "Wanda Ferris", "Lot", "Base circle" })
             Assert.Contains(expected, traveler, StringComparison.OrdinalIgnoreCase);
         Assert.All(route, stage => Assert.Contains(stage, traveler, StringComparison.OrdinalIgnoreCase));
@@ -70,13 +69,13 @@ public sealed class NineStepsTests(Browser browser) : IClassFixture<Browser>
         await Expect(floor.Locator("#step-title")).ToHaveTextAsync("Shipped");
 
         // 8: the spec card, and the customer sees every stage without reloading.
-        var card = await PaperAsync(floor, await floor.Locator("#spec-card").GetAttributeAsync("href") ?? "");
+        var card = await floor.PaperAsync(await floor.Locator("#spec-card").GetAttributeAsync("href") ?? "");
         Assert.Contains("Wanda Ferris", card);
         Assert.Contains(wish.Lift.TrimStart('0'), card);
         await Expect(customer.Locator("main")).ToContainTextAsync("has left the shop");
         await Expect(customer.Locator("ol.way li.done")).ToHaveCountAsync(4 + route.Length);
         await Expect(customer.Locator("ol.way li:not(.done)")).ToHaveCountAsync(0);
-        Assert.Contains("Wanda Ferris", await PaperAsync(customer, $"/papers/spec-card/{tracking.Split('/')[^1]}.pdf"));
+        Assert.Contains("Wanda Ferris", await customer.PaperAsync($"/papers/spec-card/{tracking.Split('/')[^1]}.pdf"));
 
         // 9: it has left the owner's backlog.
         var owner = await browser.VisitAsync(Person.Owner);
@@ -96,13 +95,5 @@ public sealed class NineStepsTests(Browser browser) : IClassFixture<Browser>
         await page.FillAsync("#icl", wish.Icl);
         if (wish.Gear is not null)
             await page.SelectOptionAsync("#distributor-gear", wish.Gear);
-    }
-
-    private static async Task<string> PaperAsync(IPage page, string address)
-    {
-        var response = await page.APIRequest.GetAsync(address);
-        Assert.Equal(200, response.Status);
-        using var document = PdfDocument.Open(await response.BodyAsync());
-        return string.Join('\n', document.GetPages().Select(sheet => sheet.Text));
     }
 }

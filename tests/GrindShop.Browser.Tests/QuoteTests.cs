@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
 namespace GrindShop.Browser.Tests;
@@ -23,7 +22,7 @@ public sealed partial class QuoteTests(Browser browser) : IClassFixture<Browser>
         await desk.ClickAsync("#quote");
         await Expect(desk.Locator("#state")).ToHaveTextAsync("quoted");
         var sum = await desk.TextAsync(".price-lines tfoot .sum");
-        await PictureAsync(desk, "order-quoted");
+        await desk.PictureAsync("order-quoted");
 
         var customer = await browser.VisitAsync(width: 390, height: 844);
         await customer.OpenAsync((await desk.Locator("a[href^='/track/']").First.GetAttributeAsync("href"))!);
@@ -32,7 +31,7 @@ public sealed partial class QuoteTests(Browser browser) : IClassFixture<Browser>
         await Expect(customer.Locator("#answer-problem")).ToContainTextAsync("Type your name");
         await customer.FillAsync("#signs", "Una Thornquist");
         await customer.CheckAsync("#agrees");
-        await PictureAsync(customer, "track-quote");
+        await customer.PictureAsync("track-quote");
         await customer.ClickAsync("#accept-quote");
         await Expect(customer.Locator(".stand .state")).ToContainTextAsync("Accepted");
         await Expect(customer.Locator("#accept-quote")).ToHaveCountAsync(0);
@@ -68,11 +67,4 @@ public sealed partial class QuoteTests(Browser browser) : IClassFixture<Browser>
 
     [GeneratedRegex("accepted by Una Thornquist on the tracking page")]
     private static partial Regex SignedOnline();
-
-    /// <summary>A look at the page, where a folder for pictures is named.</summary>
-    private static async Task PictureAsync(IPage page, string name)
-    {
-        if (Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES") is { Length: > 0 } folder)
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
-    }
 }

@@ -21,7 +21,9 @@ public sealed class BuyingBook(IDbContextFactory<ShopDb> factory, TimeProvider c
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         var parts = await db.BlankParts.AsNoTrackingWithIdentityResolution().Include(part => part.Supplier).Include(part => part.EngineFamily).OrderBy(part => part.PartNumber).ToListAsync(cancel);
-        var terms = await db.SupplyTerms.AsNoTracking().Include(terms => terms.BlankPart).ThenInclude(part => part.Supplier).ToDictionaryAsync(terms => terms.BlankPartId, cancel);
+        var terms = await db.SupplyTerms.AsNoTracking()
+            .Include(terms => terms.BlankPart).ThenInclude(part => part.Supplier)
+            .Include(terms => terms.BlankPart).ThenInclude(part => part.EngineFamily).ToDictionaryAsync(terms => terms.BlankPartId, cancel);
         var (rules, stock, demand, leads) = (await db.BuyingRules.AsNoTracking().SingleAsync(cancel), await StockBook.ReadAsync(db, cancel), await DemandBook.ReadAsync(db, clock.GetUtcNow(), cancel), await LeadTimeBook.ReadAsync(db, cancel));
         return [.. parts.Select(part => new PartNeed(terms.GetValueOrDefault(part.Id) ?? new SupplyTerms(part), stock.Of(part), demand.Of(part), leads.Of(part), rules))];
     }

@@ -6,11 +6,9 @@ namespace GrindShop.Shop.Buying;
 /// <summary>What should be bought of one part now, and why. A pure function of stock, history, terms and the owner's assumptions.</summary>
 public sealed class PartNeed
 {
-    private readonly BuyingRules _rules;
-
     public PartNeed(SupplyTerms terms, StockPosition stock, DemandHistory history, LeadTime lead, BuyingRules rules)
     {
-        (Terms, Stock, History, Lead, _rules) = (terms, stock, history, lead, rules);
+        (Terms, Stock, History, Lead, Rules) = (terms, stock, history, lead, rules);
         var quantity = History.Wanted == 0 ? terms.LeastQuantity : OrderQuantity.Best(history.YearlyMean, terms, rules, Math.Max(1, rules.MostYearsOfCover * history.YearlyMean));
         var rule = ReorderPoint.ForCycleService(history.Over(lead), ServiceLevel, quantity);
         Rule = rule with { Point = Math.Ceiling(Math.Max(0, rule.Point) - 1e-9) };
@@ -26,11 +24,13 @@ public sealed class PartNeed
 
     public LeadTime Lead { get; }
 
+    public BuyingRules Rules { get; }
+
     /// <summary>Reorder point and quantity in whole blanks, and the service they give.</summary>
     public ReorderPoint Rule { get; }
 
     /// <summary>Wanted of this part: its own, or the shop's.</summary>
-    public double ServiceLevel => Terms.ServiceLevel ?? _rules.ServiceLevel;
+    public double ServiceLevel => Terms.ServiceLevel ?? Rules.ServiceLevel;
 
     public int Point => (int)Rule.Point;
 
@@ -48,7 +48,7 @@ public sealed class PartNeed
     /// <summary>Years that the quantity lasts at the demand of the history; null where nothing was wanted.</summary>
     public double? YearsOfCover => History.YearlyMean > 0 ? Math.Max(Quantity, Rule.Quantity) / History.YearlyMean : null;
 
-    public bool CoversTooLong => YearsOfCover > _rules.MostYearsOfCover;
+    public bool CoversTooLong => YearsOfCover > Rules.MostYearsOfCover;
 
     public DateOnly ExpectedOn(DateOnly today) => today.AddDays((int)Math.Ceiling(Lead.MeanDays));
 

@@ -9,6 +9,8 @@ internal sealed class ScenarioShop(IReadOnlyList<BlankLot> lots, PriceRules pric
 {
     private readonly ILookup<BlankPart, BlankLot> _lots = lots.OrderBy(lot => lot.ReceivedAt).ToLookup(lot => lot.BlankPart);
 
+    public IReadOnlyList<BlankLot> Lots { get; } = lots;
+
     public PriceRules Prices { get; } = prices;
 
     public ShopSettings Settings { get; } = settings;

@@ -20,7 +20,9 @@ public sealed record ShopScenario(
     ScenarioPrices Prices,
     IReadOnlyList<ScenarioPerson> People,
     IReadOnlyList<Contact> Customers,
-    IReadOnlyList<ScenarioOrder> Orders);
+    IReadOnlyList<ScenarioOrder> Orders,
+    IReadOnlyList<ScenarioPurchase> Purchases,
+    IReadOnlyList<ScenarioTerms> Terms);
 
 /// <summary>A lot of blanks as it came in, what was measured on it then, and why it is held back now.</summary>
 public sealed record ScenarioLot(string LotNumber, BlankPart Part, int Quantity, string Location, int ReceivedDaysAgo)

@@ -112,6 +112,13 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     public async Task<Outcome<IReadOnlyList<PriceLine>>> DraftAsync(Order order, IReadOnlyDictionary<int, CamChoice> choices, CancellationToken cancel = default) =>
         QuoteDraft.Lines(order, choices, await PriceRulesAsync(cancel), await catalog.ContentAsync(cancel));
 
+    /// <summary>By how much the rules ask more or less for a cam under another answer on another blank; null where they cannot say.</summary>
+    public async Task<decimal?> PriceDifferenceAsync(OrderCam cam, FeasibilityAnswer? answer, string partNumber, CancellationToken cancel = default)
+    {
+        var (rules, content) = (await PriceRulesAsync(cancel), await catalog.ContentAsync(cancel));
+        return cam.QuotedPartNumber is { } quoted ? QuoteDraft.Sum(answer, partNumber, cam.Quantity, rules, content) - QuoteDraft.Sum(cam.Answer, quoted, cam.Quantity, rules, content) : null;
+    }
+
     public async Task<PriceRules> PriceRulesAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
@@ -124,6 +131,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         .Include(order => order.History.OrderBy(line => line.Id))
         .Include(order => order.Quotes)
         .Include(order => order.Deposits)
+        .Include(order => order.Revisions)
         .AsSplitQuery();
 
     private async Task<DateOnly> TodayAsync(CancellationToken cancel) => (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());
@@ -146,7 +154,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return outcome;
     }
 
-    private static Refusal Stale(Order order)
+    internal static Refusal Stale(Order order)
     {
         var last = order.History.OrderBy(line => line.Id).Last();
         return new Refusal("stale", $"{last.By} changed this order in the meantime: {last.What} What you typed is kept; look at the change and save again.");

@@ -11,6 +11,8 @@ public enum OrderEventKind
     Declined,
     DeclinedByCustomer,
     Expired,
+    Revised,
+    Cancelled,
     Deposit,
     PutToWork,
     PartShipped,

@@ -65,8 +65,22 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.Property(order => order.CurrentQuoteNumber).HasMaxLength(20);
         table.Property(order => order.AcceptedBy).HasMaxLength(100);
         table.HasMany(order => order.Quotes).WithOne().HasForeignKey(quote => quote.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany(order => order.Revisions).WithOne().HasForeignKey(revision => revision.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.Deposits).WithOne().HasForeignKey(deposit => deposit.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.History).WithOne().HasForeignKey(line => line.OrderId).OnDelete(DeleteBehavior.Restrict);
+    }
+}
+
+internal sealed class OrderRevisionTable : IEntityTypeConfiguration<OrderRevision>
+{
+    public void Configure(EntityTypeBuilder<OrderRevision> table)
+    {
+        table.ToTable("order_revisions");
+        table.HasIndex(revision => new { revision.OrderId, revision.Number }).IsUnique();
+        table.Property(revision => revision.By).HasMaxLength(100);
+        table.Property(revision => revision.AgreedBy).HasMaxLength(100);
+        table.Property(revision => revision.Changes).HasJson();
+        table.Property(revision => revision.Now).HasJson();
     }
 }
 

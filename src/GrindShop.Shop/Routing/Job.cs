@@ -66,6 +66,9 @@ public sealed class Job
     /// <summary>The code of the scrapped job in whose stead this one was opened.</summary>
     public string? Replaces { get; internal set; }
 
+    /// <summary>The first step is done: the blank is no blank any more.</summary>
+    public bool IsCut => StepsDone > 0;
+
     public bool IsOpen => ShippedAt is null && EndedAt is null;
 
     public IReadOnlyList<JobStep> Steps => _steps;
@@ -140,6 +143,16 @@ public sealed class Job
         Order.LosePiece(Cam, $"{Code} scrapped: {why.Trim().TrimEnd('.')}.", by, at);
         return this;
     }
+
+    /// <summary>The job ends unfinished because the order was changed or cancelled.</summary>
+    internal void Cancel(string why, string by, DateTimeOffset at)
+    {
+        var stage = Current?.Stage;
+        (EndedAt, EndedAs) = (at, JobEnd.Cancelled);
+        _history.Add(new JobEvent("cancelled", stage, by, at, why, null));
+    }
+
+    internal void Reschedule(DateOnly dueOn) => DueOn = dueOn;
 
     private Refusal Over() => EndedAs is { } end
         ? new Refusal("ended", $"Job {Code} was {end.ToString().ToLowerInvariant()}; nothing is left to do.")

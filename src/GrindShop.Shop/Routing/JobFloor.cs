@@ -61,7 +61,7 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
 
     private static string Tidy(string code) => code.Trim().ToUpperInvariant();
 
-    private static IQueryable<Job> Whole(ShopDb db) => db.Jobs
+    internal static IQueryable<Job> Whole(ShopDb db) => db.Jobs
         .Include(job => job.Steps.OrderBy(step => step.Ordinal)).ThenInclude(step => step.Vendor)
         .Include(job => job.History.OrderBy(line => line.Id))
         .Include(job => job.Order).ThenInclude(order => order.Customer)

@@ -1,4 +1,5 @@
 using GrindShop.Papers;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
@@ -20,6 +21,7 @@ internal static class PaperEndpoints
         var papers = app.MapGroup("/papers").ExcludeFromDescription();
         papers.MapGet("/traveler/{code}.pdf", TravelerAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/spec-card/job/{code}.pdf", SpecCardOfJobAsync).RequireAuthorization(Policies.Staff);
+        papers.MapGet("/purchase/{number}.pdf", PurchaseAsync).RequireAuthorization(Policies.Office);
         papers.MapGet("/spec-card/{trackingCode}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
         papers.MapGet("/quote/{number}.pdf", QuoteOfDeskAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/quote/{trackingCode}/{number}.pdf", QuoteOfCustomerAsync).AllowAnonymous();
@@ -53,6 +55,14 @@ internal static class PaperEndpoints
         var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
         var address = $"{Address(http, configuration)}/floor/jobs/{job.Code}";
         return Results.File(TravelerPaper.Print(new TravelerFacts(job, settings, address, clock.GetUtcNow())), Pdf);
+    }
+
+    private static async Task<IResult> PurchaseAsync(string number, Purchasing purchasing, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    {
+        if (await purchasing.FindAsync(number, cancel) is not { } purchase)
+            return Results.NotFound();
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        return Results.File(PurchaseOrderPaper.Print(new PurchaseOrderFacts(purchase, settings, clock.GetUtcNow())), Pdf);
     }
 
     private static async Task<IResult> SpecCardOfJobAsync(string code, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel) =>

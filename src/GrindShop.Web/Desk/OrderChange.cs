@@ -1,5 +1,6 @@
 using System.Globalization;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Specs;
 using GrindShop.Web.Shell;
 
 namespace GrindShop.Web.Desk;

@@ -1,5 +1,6 @@
 using GrindShop.Shop;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Web.Desk;
 

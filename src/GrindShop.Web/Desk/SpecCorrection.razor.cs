@@ -53,7 +53,7 @@ public sealed partial class SpecCorrection
     {
         if (ReferenceEquals(Cam.Spec, _basis))
             return;
-        (_draft, _basis) = (SpecChange.Carry(_basis, _draft, Cam.Spec), Cam.Spec);
+        (_draft, _basis) = (SpecCarry.Carry(_basis, _draft, Cam.Spec), Cam.Spec);
         Read();
     }
 

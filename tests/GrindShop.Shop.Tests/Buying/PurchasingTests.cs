@@ -143,7 +143,7 @@ public sealed class PurchasingTests : IAsyncLifetime
     {
         var purchase = await SentAsync(6);
         Assert.True((await _one.Purchasing.ReceiveAsync(purchase.Number, Delivery(4), "Owner")).Succeeded);
-        Assert.True((await _one.Terms.SellAsync(Other, 0, new TermsWanted(5, 1, 0, [], null))).Succeeded);
+        Assert.True((await _one.Terms.SellAsync(Other, await VersionAsync(Other), new TermsWanted(5, 1, 0, [], null))).Succeeded);
         Assert.Equal(state, (await Assert.ThrowsAsync<Npgsql.PostgresException>(() => Sql.RunAsync(_database.ConnectionString, statement))).SqlState);
     }
 

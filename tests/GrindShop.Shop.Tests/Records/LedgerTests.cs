@@ -17,6 +17,7 @@ public sealed class LedgerTests(LedgerTests.OneScenario scenario) : IClassFixtur
     [InlineData("DELETE FROM quotes")]
     [InlineData("TRUNCATE quotes")]
     [InlineData("TRUNCATE deposits")]
+    [InlineData("TRUNCATE order_revisions")]
     [InlineData("UPDATE stock_movements SET on_hand_change = 1")]
     [InlineData("DELETE FROM stock_movements")]
     [InlineData("TRUNCATE stock_movements")]

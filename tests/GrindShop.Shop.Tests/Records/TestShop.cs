@@ -46,6 +46,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public Allocation Allocation => Of<Allocation>();
 
+    public OrderChanging Changing => Of<OrderChanging>();
+
     public JobFloor Floor => Of<JobFloor>();
 
     public NextBest NextBest => Of<NextBest>();
@@ -84,7 +86,7 @@ internal sealed class TestShop : IAsyncDisposable
         return (part, lot);
     }
 
-    public async Task<List<Order>> AcceptedOrdersAsync(string partNumber, int count)
+    public async Task<List<Order>> AcceptedOrdersAsync(string partNumber, int count, int quantity = 1)
     {
         var grind = Shelf.Nominal(Shelf.Blank(partNumber));
         var answer = await Catalog.JudgeAsync(grind);
@@ -92,7 +94,7 @@ internal sealed class TestShop : IAsyncDisposable
         var customer = await db.Customers.FirstAsync();
         var orders = new List<Order>();
         for (var i = 0; i < count; i++)
-            orders.Add(SomeOrders.Accepted(await db.NextOrderNumbersAsync(default), answer, partNumber, customer));
+            orders.Add(SomeOrders.Accepted(await db.NextOrderNumbersAsync(default), answer, partNumber, customer, quantity));
         db.AddRange(orders);
         await db.SaveChangesAsync();
         return orders;

@@ -32,7 +32,7 @@ public sealed class SpecChangeTests
     {
         var typed = Basis with { LobeSeparationCamDeg = 112, Intake = Basis.Intake with { LobeLiftIn = .365 }, Notes = null };
         var newer = Basis with { LobeSeparationCamDeg = 108, Intake = Basis.Intake with { DurationAt050CrankDeg = 250 }, Lifter = LifterType.HydraulicRoller };
-        var carried = SpecChange.Carry(Basis, SpecDraft.Of(typed), newer).ToSpec();
+        var carried = SpecCarry.Carry(Basis, SpecDraft.Of(typed), newer).ToSpec();
         Assert.Equal(typed with { Intake = new LobeWish { LobeLiftIn = .365, DurationAt050CrankDeg = 250 }, Lifter = LifterType.HydraulicRoller }, carried);
     }
 
@@ -41,7 +41,7 @@ public sealed class SpecChangeTests
     {
         var typed = SpecDraft.Of(Basis);
         typed["rockerRatio"] = "1,6?";
-        Assert.Equal("1,6?", SpecChange.Carry(Basis, typed, Basis with { LobeSeparationCamDeg = 108 })["rockerRatio"]);
+        Assert.Equal("1,6?", SpecCarry.Carry(Basis, typed, Basis with { LobeSeparationCamDeg = 108 })["rockerRatio"]);
     }
 
     [Fact]

@@ -42,6 +42,10 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/floor"] = ["Floor", "Owner"],
         ["/floor/jobs/{code}"] = ["Floor", "Owner"],
         ["/office"] = ["Owner"],
+        ["/office/buying"] = ["Owner"],
+        ["/office/buying/new"] = ["Owner"],
+        ["/office/buying/{number}"] = ["Owner"],
+        ["/office/millrun"] = ["Owner"],
     };
 
     private static string[] Public => ["nobody", "Desk", "Floor", "Owner"];
@@ -85,6 +89,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
     [Theory]
     [InlineData("/papers/traveler/J1001.pdf", "Desk", "Floor", "Owner")]
     [InlineData("/papers/spec-card/job/J1001.pdf", "Desk", "Floor", "Owner")]
+    [InlineData("/papers/purchase/PO-1001.pdf", "Owner")]
     public async Task Papers_of_the_shop_are_for_the_shop(string address, params string[] allowed)
     {
         foreach (var who in Public)

@@ -31,12 +31,17 @@ public static class QuoteDraft
         RuleAmount = cam.Quantity * line.Amount,
     });
 
+    /// <summary>What the rules ask for the pieces, without the adders that are chosen by hand; null where they cannot say.</summary>
+    public static decimal? Sum(FeasibilityAnswer? answer, string partNumber, int quantity, PriceRules rules, CatalogContent content) =>
+        OnePiece(answer, new CamChoice(partNumber, []), rules, content).Value?.Sum(line => quantity * line.Amount);
+
     /// <summary>Repairs have no rules: the desk writes their lines.</summary>
-    private static Outcome<IReadOnlyList<PriceLine>> Lines(OrderCam cam, CamChoice choice, PriceRules rules, CatalogContent content)
+    private static Outcome<IReadOnlyList<PriceLine>> Lines(OrderCam cam, CamChoice choice, PriceRules rules, CatalogContent content) =>
+        cam.NeedsBlank ? OnePiece(cam.Answer, choice, rules, content) : Array.Empty<PriceLine>();
+
+    private static Outcome<IReadOnlyList<PriceLine>> OnePiece(FeasibilityAnswer? answer, CamChoice choice, PriceRules rules, CatalogContent content)
     {
-        if (!cam.NeedsBlank)
-            return Array.Empty<PriceLine>();
-        if (cam.Answer is not { } answer || answer.Blanks.FirstOrDefault(blank => blank.PartNumber == choice.PartNumber) is not { } fit)
+        if (answer?.Blanks.FirstOrDefault(blank => blank.PartNumber == choice.PartNumber) is not { } fit)
             return new Refusal("notJudged", "Complete the specification first: the price stands on a blank that was judged for it.");
         return content.Blank(fit.PartNumber) is { } blank
             ? rules.Lines(answer.Grind, blank.Part.EngineFamily, blank.Part, fit, choice.AdderCodes)

@@ -1,11 +1,9 @@
 using System.Globalization;
-using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
-using GrindShop.Shop.Specs;
 
-namespace GrindShop.Web.Desk;
+namespace GrindShop.Shop.Specs;
 
-/// <summary>One field of a specification as the desk reads it: path as in the JSON, name, and its value with unit (null where blank).</summary>
+/// <summary>One field of a specification as people read it: path as in the JSON, name, and its value with unit (null where blank).</summary>
 public sealed record SpecField(string Path, string Name, Func<CamSpec, string?> Read);
 
 /// <summary>The fields of a specification in reading order, with their names and units.</summary>

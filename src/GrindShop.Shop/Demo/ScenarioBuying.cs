@@ -1,0 +1,30 @@
+using GrindShop.Shop.Buying;
+using GrindShop.Shop.People;
+using GrindShop.Shop.Records;
+
+namespace GrindShop.Shop.Demo;
+
+/// <summary>Adds how the parts are sold and the purchase orders of the year, in the order in which they were sent.</summary>
+internal static class ScenarioBuying
+{
+    public static async Task<IReadOnlyList<SeedProblem>> AddAsync(ShopDb db, ShopScenario scenario, ScenarioShop shop, ScenarioCalendar calendar, CancellationToken cancel)
+    {
+        var problems = scenario.Terms.Select(row => Sell(db, row)).OfType<SeedProblem>().ToList();
+        var lots = shop.Lots.ToDictionary(lot => lot.LotNumber);
+        foreach (var rows in scenario.Purchases.GroupBy(row => row.Order).OrderByDescending(rows => rows.First().SentDaysAgo ?? -1).ThenBy(rows => rows.Key))
+        {
+            var story = new PurchaseStory(await db.NextPurchaseNumberAsync(cancel), [.. rows], lots, shop.Person(Roles.Owner, 0), calendar);
+            problems.AddRange(story.Play());
+            db.Add(story.Order);
+        }
+        return problems;
+    }
+
+    private static SeedProblem? Sell(ShopDb db, ScenarioTerms row)
+    {
+        var terms = db.Add(new SupplyTerms(row.Part)).Entity;
+        var wanted = row.Terms;
+        var refusal = terms.SoldAs(wanted.LeastQuantity, wanted.Multiple, wanted.SetupCharge, wanted.PriceBreaks).Refusal ?? terms.Serve(wanted.ServiceLevel).Refusal;
+        return refusal is null ? null : new SeedProblem("terms.csv", row.Part.PartNumber, "priceBreaks", refusal.Reason);
+    }
+}

@@ -1,0 +1,43 @@
+using GrindShop.Shop.Feasibility;
+
+namespace GrindShop.Shop.Routing;
+
+public enum JobFate
+{
+    /// <summary>Goes on with the blank it has.</summary>
+    GoesOn,
+
+    /// <summary>Ends; its blank was not cut yet and goes back to the shelf.</summary>
+    BlankBack,
+
+    /// <summary>Ends; its blank was cut already and stays used.</summary>
+    BlankUsed,
+}
+
+/// <summary>What a revision or a cancellation does to each open job of a cam. Pure.</summary>
+public sealed record BlankEffect(IReadOnlyList<(Job Job, JobFate Fate)> Fates)
+{
+    /// <summary>Every open job ends.</summary>
+    public static BlankEffect OfCancelling(IEnumerable<Job> jobs) => new([.. jobs.Where(job => job.IsOpen).Select(job => (job, Ended(job)))]);
+
+    /// <summary>
+    /// A job goes on where its blank stays the agreed one and either nothing has been cut or the grind is the same; otherwise it ends and the piece
+    /// waits for its blank again.
+    /// </summary>
+    public static BlankEffect OfRevising(IEnumerable<Job> jobs, FeasibilityAnswer? answer, string? partNumber) =>
+        new([.. jobs.Where(job => job.IsOpen).Select(job => (job, GoesOn(job, answer, partNumber) ? JobFate.GoesOn : Ended(job)))]);
+
+    public string Words => Fates.Count == 0 ? "No blank had been taken." : string.Join(' ', Fates.Select(fate => Say(fate.Job, fate.Fate)));
+
+    private static bool GoesOn(Job job, FeasibilityAnswer? answer, string? partNumber) =>
+        job.BlankLot.BlankPart.PartNumber == partNumber && (!job.IsCut || job.Cam.Answer?.Grind == answer?.Grind);
+
+    private static JobFate Ended(Job job) => job.IsCut ? JobFate.BlankUsed : JobFate.BlankBack;
+
+    private static string Say(Job job, JobFate fate) => fate switch
+    {
+        JobFate.GoesOn => $"{job.Code} goes on with blank {job.BlankLot.BlankPart.PartNumber}, lot {job.BlankLot.LotNumber}.",
+        JobFate.BlankBack => $"{job.Code} ends; blank {job.BlankLot.BlankPart.PartNumber} goes back to lot {job.BlankLot.LotNumber}, at {job.BlankLot.Location}.",
+        _ => $"{job.Code} ends; its blank {job.BlankLot.BlankPart.PartNumber} of lot {job.BlankLot.LotNumber} was cut already and stays used.",
+    };
+}

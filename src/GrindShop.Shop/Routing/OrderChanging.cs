@@ -1,0 +1,103 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
+
+namespace GrindShop.Shop.Routing;
+
+/// <summary>What a revision would do, before it is agreed.</summary>
+/// <param name="Answer">The shop's answer to the new specification; null for a cam that came in.</param>
+/// <param name="BlankEffect">What becomes of blanks and jobs, in words.</param>
+public sealed record RevisionPreview(FeasibilityAnswer? Answer, string BlankEffect);
+
+/// <summary>Changes and ends accepted orders with their jobs and blanks, each all in one transaction. Jobs are locked before the order, the order before lots.</summary>
+public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog catalog, JobFloor floor, TimeProvider clock)
+{
+    /// <summary>What the terms would mean; changes nothing.</summary>
+    public async Task<Outcome<RevisionPreview>> PreviewAsync(Order order, RevisionTerms terms, CancellationToken cancel = default)
+    {
+        if (order.Cam(terms.Cam) is not { } cam)
+            return new Refusal("noSuchCam", $"Order {order.Number} has no cam {terms.Cam}.");
+        var look = await LookAsync(cam, terms, cancel);
+        if (look.Refusal is { } refusal)
+            return refusal;
+        var jobs = (await floor.JobsOfAsync(order.Number, cancel)).Where(job => job.OrderCamId == cam.Id);
+        return new RevisionPreview(look.Answer, BlankEffect.OfRevising(jobs, look.Answer, terms.PartNumber ?? look.Answer?.Best?.PartNumber).Words);
+    }
+
+    /// <summary>Revises a cam of an accepted order. A blank that is not wanted any more goes back to its lot; its piece waits for another.</summary>
+    public async Task<Outcome<OrderRevision>> ReviseAsync(string number, uint version, RevisionTerms terms, string by, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        var (order, jobs, stale) = await LockAsync(db, number, version, cancel);
+        if (stale is not null)
+            return stale;
+        if (order!.Cam(terms.Cam) is not { } cam)
+            return new Refusal("noSuchCam", $"Order {number} has no cam {terms.Cam}.");
+        var look = await LookAsync(cam, terms, cancel);
+        if (look.Refusal is { } refusal)
+            return refusal;
+        var effect = BlankEffect.OfRevising(jobs.Where(job => job.OrderCamId == cam.Id), look.Answer, terms.PartNumber);
+        var today = (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());
+        var revised = order.Revise(terms, look.Answer, effect.Words, today, by, clock.GetUtcNow());
+        if (!revised.Succeeded)
+            return revised;
+        foreach (var (job, fate) in effect.Fates.Where(fate => fate.Fate != JobFate.GoesOn))
+        {
+            await EndAsync(db, job, fate, $"Revision {revised.Value.Number}.", by, cancel);
+            order.LosePiece(cam, $"{job.Code} ended by revision {revised.Value.Number}; the piece waits for its blank.", by, clock.GetUtcNow());
+        }
+        jobs.Where(job => job.IsOpen).ToList().ForEach(job => job.Reschedule(terms.PromisedOn));
+        await db.SaveAndTellAsync(number, cancel);
+        await transaction.CommitAsync(cancel);
+        return revised;
+    }
+
+    /// <summary>Cancels an accepted order: uncut blanks go back to their lots, cut ones stay used, its jobs end.</summary>
+    public async Task<Outcome<Order>> CancelAsync(string number, uint version, string why, string by, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        var (order, jobs, stale) = await LockAsync(db, number, version, cancel);
+        if (stale is not null)
+            return stale;
+        var effect = BlankEffect.OfCancelling(jobs);
+        var cancelled = order!.Cancel(why, effect.Words, by, clock.GetUtcNow());
+        if (!cancelled.Succeeded)
+            return cancelled;
+        foreach (var (job, fate) in effect.Fates)
+            await EndAsync(db, job, fate, "The order was cancelled.", by, cancel);
+        await db.SaveAndTellAsync(number, cancel);
+        await transaction.CommitAsync(cancel);
+        return cancelled;
+    }
+
+    /// <summary>A specification that stays as it is keeps the answer it was ordered on.</summary>
+    private async Task<CamLook> LookAsync(OrderCam cam, RevisionTerms terms, CancellationToken cancel) =>
+        terms.Spec == cam.Spec ? new CamLook([], cam.Answer) : await catalog.LookAsync(cam.Entry with { Spec = terms.Spec }, cancel);
+
+    private static async Task<(Order? Order, List<Job> Jobs, Refusal? Refusal)> LockAsync(ShopDb db, string number, uint version, CancellationToken cancel)
+    {
+        await db.Database.ExecuteSqlAsync($"SELECT 1 FROM jobs WHERE order_id = (SELECT id FROM orders WHERE number = {number}) ORDER BY id FOR UPDATE", cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {number} FOR UPDATE", cancel);
+        if (await OrderDesk.Whole(db).SingleOrDefaultAsync(one => one.Number == number, cancel) is not { } order)
+            return (null, [], new Refusal("unknown", $"There is no order {number}."));
+        if (order.Version != version)
+            return (order, [], OrderDesk.Stale(order));
+        return (order, await JobFloor.Whole(db).Where(job => job.OrderId == order.Id).OrderBy(job => job.Id).ToListAsync(cancel), null);
+    }
+
+    private async Task EndAsync(ShopDb db, Job job, JobFate fate, string why, string by, CancellationToken cancel)
+    {
+        var at = clock.GetUtcNow();
+        job.Cancel($"{why} {(fate == JobFate.BlankBack ? "The blank goes back to the shelf." : "The blank was cut and stays used.")}", by, at);
+        if (fate != JobFate.BlankBack)
+            return;
+        db.Entry(job.BlankLot).State = EntityState.Detached;
+        var lot = (await db.LockLotAsync(job.BlankLot.LotNumber, cancel))!;
+        if (lot.Release(job.Code, by, at, $"{job.Code} ended: {why}").Refusal is { } refusal)
+            throw new InvalidOperationException(refusal.Reason);
+    }
+}

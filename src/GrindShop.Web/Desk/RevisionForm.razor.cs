@@ -1,0 +1,148 @@
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Routing;
+using GrindShop.Shop.Specs;
+using GrindShop.Web.Public;
+using Microsoft.AspNetCore.Components;
+
+namespace GrindShop.Web.Desk;
+
+/// <summary>A change after acceptance in the making: first what it means, then the agreement. What was typed outlives a change by somebody else.</summary>
+public sealed partial class RevisionForm
+{
+    private SpecDraft _draft = default!;
+    private SpecReading _reading = SpecReading.Nothing;
+    private CamSpec _basis = default!;
+    private RevisionPreview? _preview;
+    private decimal? _byRules;
+    private string? _part;
+    private DateOnly _promise;
+    private decimal _priceChange;
+    private string _priceReason = "";
+    private string _agreedBy = "";
+    private OrderChannel _how = OrderChannel.Phone;
+    private string _why = "";
+    private string? _problem;
+    private bool _busy;
+    private ElementReference _title;
+
+    [Parameter, EditorRequired]
+    public OrderWork Work { get; set; } = default!;
+
+    /// <summary>The cam's place in the order.</summary>
+    [Parameter, EditorRequired]
+    public int Ordinal { get; set; }
+
+    [Parameter, EditorRequired]
+    public CatalogContent Content { get; set; } = default!;
+
+    [Parameter, EditorRequired]
+    public DateOnly Today { get; set; }
+
+    [Parameter, EditorRequired]
+    public string By { get; set; } = "";
+
+    [Parameter, EditorRequired]
+    public EventCallback Acted { get; set; }
+
+    [Parameter, EditorRequired]
+    public EventCallback Leave { get; set; }
+
+    [Inject]
+    private OrderChanging Changing { get; set; } = default!;
+
+    [Inject]
+    private OrderDesk OrderDesk { get; set; } = default!;
+
+    private Order Order => Work.Order!;
+
+    private OrderCam Cam => Order.Cam(Ordinal) ?? Order.First;
+
+    private IEnumerable<BlankFit> Usable => (_preview?.Answer ?? Cam.Answer)?.Blanks.Where(fit => fit.Usable) ?? [];
+
+    /// <summary>The blank chosen here, the agreed one while it still fits, or the best.</summary>
+    private string? Part => Usable.FirstOrDefault(fit => fit.PartNumber == (_part ?? Cam.QuotedPartNumber))?.PartNumber ?? Usable.FirstOrDefault()?.PartNumber;
+
+    private IReadOnlyList<SpecChange> Changes =>
+    [
+        .. SpecChange.Between(Cam.Spec, _reading.Spec),
+        .. Part == Cam.QuotedPartNumber ? [] : new[] { new SpecChange("Blank", Cam.QuotedPartNumber, Part) },
+        .. _promise == Order.PromisedOn ? [] : new[] { new SpecChange("Promised", Order.PromisedOn is { } day ? Shell.Say.Day(day) : null, Shell.Say.Day(_promise)) },
+    ];
+
+    private RevisionTerms Terms => new()
+    {
+        Cam = Cam.Ordinal,
+        Spec = _reading.Spec,
+        PartNumber = Cam.NeedsBlank ? Part : null,
+        PriceChange = _priceChange,
+        PriceReason = _priceReason,
+        PromisedOn = _promise,
+        AgreedBy = _agreedBy,
+        AgreedHow = _how,
+        Why = _why,
+    };
+
+    protected override void OnInitialized()
+    {
+        (_basis, _draft, _promise) = (Cam.Spec, SpecDraft.Of(Cam.Spec), Order.PromisedOn ?? Today);
+        _agreedBy = Order.AcceptedBy ?? Order.Customer.Name;
+        Read();
+    }
+
+    /// <summary>A newer specification was taken over: what was typed stays, the fields that were not touched follow it.</summary>
+    protected override void OnParametersSet()
+    {
+        if (ReferenceEquals(Cam.Spec, _basis))
+            return;
+        (_draft, _basis) = (SpecCarry.Carry(_basis, _draft, Cam.Spec), Cam.Spec);
+        Read();
+    }
+
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+            await _title.FocusAsync();
+    }
+
+    private void Read()
+    {
+        _reading = SpecReading.Of(_draft, Content);
+        Look();
+    }
+
+    /// <summary>What was looked at is not what stands here any more.</summary>
+    private void Look() => (_preview, _problem) = (null, null);
+
+    private Task ChooseAsync(string? part)
+    {
+        _part = part;
+        return LookAsync();
+    }
+
+    private async Task LookAsync()
+    {
+        _busy = true;
+        var spec = await Changing.PreviewAsync(Order, Terms with { Spec = SameAs(_reading.Spec) });
+        (_preview, _problem) = (spec.Value, spec.Refusal?.Reason);
+        if (_preview is { } preview && Part is { } part)
+        {
+            _preview = (await Changing.PreviewAsync(Order, Terms with { Spec = SameAs(_reading.Spec) })).Value;
+            _byRules = await OrderDesk.PriceDifferenceAsync(Cam, preview.Answer, part);
+        }
+        _busy = false;
+    }
+
+    private async Task AgreeAsync()
+    {
+        _busy = true;
+        var terms = Terms with { Spec = SameAs(_reading.Spec) };
+        if (await Work.ActAsync(order => Changing.ReviseAsync(order.Number, order.Version, terms, By), "The revision is written down; print the traveler anew."))
+            Work.IsTyping = false;
+        _busy = false;
+        await Acted.InvokeAsync();
+    }
+
+    /// <summary>A form that says the same is the same specification, however its numbers were written.</summary>
+    private CamSpec SameAs(CamSpec read) => SpecChange.Between(Cam.Spec, read).Count == 0 ? Cam.Spec : read;
+}

@@ -1,0 +1,49 @@
+using GrindShop.Shop.Buying;
+using GrindShop.Web.Shell;
+using Microsoft.AspNetCore.Components;
+
+namespace GrindShop.Web.Office;
+
+/// <summary>Everything about one purchase order on one page, the next act first.</summary>
+public sealed partial class BuyingOrderPage : LivePage
+{
+    private BuyingWork? _work;
+    private IReadOnlyList<PartNeed> _needs = [];
+    private string _by = "";
+    private ElementReference _notice;
+    private bool _acted;
+
+    [Parameter]
+    public string Number { get; set; } = "";
+
+    [Inject]
+    private Purchasing Purchasing { get; set; } = default!;
+
+    [Inject]
+    private BuyingBook Book { get; set; } = default!;
+
+    protected override async Task ReadAsync()
+    {
+        var work = _work?.Number == Number ? _work : new BuyingWork(Purchasing, Number);
+        _by = await SignsAsAsync();
+        await work.HearAsync();
+        if (work.Order is { State: PurchaseState.Draft } draft)
+            _needs = [.. (await Book.NeedsAsync()).Where(need => need.Part.SupplierId == draft.VendorId)];
+        _work = work;
+    }
+
+    protected override Task OnParametersSetAsync() => _work is not null && _work.Number != Number ? ReadAsync() : Task.CompletedTask;
+
+    protected override bool Concerns(string changed) => changed == Number || _work?.Order?.State == PurchaseState.Draft;
+
+    /// <summary>After an act the focus goes to what became of it.</summary>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!_acted)
+            return;
+        _acted = false;
+        await _notice.FocusAsync();
+    }
+
+    private void ActedAsync() => _acted = true;
+}

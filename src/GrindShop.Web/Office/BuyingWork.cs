@@ -1,0 +1,38 @@
+using GrindShop.Shop;
+using GrindShop.Shop.Buying;
+
+namespace GrindShop.Web.Office;
+
+/// <summary>
+/// One purchase order on one person's screen: the state that person decides on, what was refused, and what somebody else changed meanwhile. What is
+/// typed lives in the forms and outlasts every newer state.
+/// </summary>
+public sealed class BuyingWork(Purchasing purchasing, string number)
+{
+    public string Number { get; } = number;
+
+    /// <summary>What the screen shows; null where there is no such order.</summary>
+    public PurchaseOrder? Order { get; private set; }
+
+    public Refusal? Refusal { get; private set; }
+
+    /// <summary>What the last act did, or what somebody else did since the page was opened.</summary>
+    public string? Said { get; private set; }
+
+    public async Task HearAsync()
+    {
+        var found = await purchasing.FindAsync(Number);
+        if (Order is { } shown && found is not null && found.Version != shown.Version)
+            (Refusal, Said) = (null, $"{found.History[^1].By}: {found.History[^1].What}");
+        Order = found;
+    }
+
+    /// <summary>Does one act on the version shown; what was refused is said, and a newer state is shown.</summary>
+    public async Task<bool> ActAsync<T>(Func<PurchaseOrder, Task<Outcome<T>>> act, string said)
+    {
+        var outcome = await act(Order!);
+        Order = await purchasing.FindAsync(Number);
+        (Refusal, Said) = (outcome.Refusal, outcome.Succeeded ? said : null);
+        return outcome.Succeeded;
+    }
+}
