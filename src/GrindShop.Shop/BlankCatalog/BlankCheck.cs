@@ -23,8 +23,6 @@ internal static class BlankCheck
             row.Wrong("costUsd", "Two places after the point are the most.");
         if (part.Cost is < 0 or > 100_000 || part.LeadTimeDays is < 0 or > 1_000)
             row.Wrong("costUsd", "Cost lies between 0 and 100,000 USD, lead time between 0 and 1,000 days.");
-        if (part.LeastQuantity is < 1 or > 100_000)
-            row.Wrong("leastQuantity", "At least one blank is bought at a time.");
         Lengths(row, part);
     }
 

@@ -64,7 +64,6 @@ public static class BlankColumns
         Text("supplierPart", "Supplier's part number", Buying, part => part.SupplierPart),
         Number("costUsd", "Cost", "USD", Buying, part => (double)part.Cost),
         Number("leadTimeDays", "Lead time", "days", Buying, part => part.LeadTimeDays),
-        Number("leastQuantity", "Least quantity to buy", "blanks", Buying, part => part.LeastQuantity),
         Text("supersedes", "Replaces part number", Buying, part => part.Supersedes ?? ""),
         Text("alternates", "Alternates (part numbers, blanks between)", Buying, part => string.Join(' ', part.Alternates)),
         new("notes", "Notes", "", Buying, BlankCell.Long, part => part.Notes, []),

@@ -47,7 +47,6 @@ public static class BlankRow
             SupplierPart = row.Maybe("supplierPart") ?? "",
             Cost = row.Money("costUsd"),
             LeadTimeDays = row.Whole("leadTimeDays"),
-            LeastQuantity = row.Whole("leastQuantity"),
             Supersedes = row.Maybe("supersedes"),
             Alternates = Words(row, "alternates"),
             Notes = row.Maybe("notes") ?? "",

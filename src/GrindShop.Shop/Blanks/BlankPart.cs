@@ -126,9 +126,6 @@ public sealed class BlankPart
     /// <summary>What the supplier calls it; empty where nobody has asked.</summary>
     public string SupplierPart { get; init; } = "";
 
-    /// <summary>Fewest blanks the supplier sells at a time.</summary>
-    public int LeastQuantity { get; init; } = 1;
-
     /// <summary>Nose and drive end as cut: dowels, threads, drive gear or keyway; empty means as usual for the engine.</summary>
     public string DriveEnd { get; init; } = "";
 

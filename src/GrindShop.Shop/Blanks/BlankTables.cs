@@ -22,13 +22,12 @@ internal sealed class BlankPartTable : IEntityTypeConfiguration<BlankPart>
             t.HasCheckConstraint("ck_blank_parts_shape", "(form = 'FullRound') = (nominal IS NULL) AND (form = 'FullRound') = (round_diameter_in IS NOT NULL)");
             t.HasCheckConstraint("ck_blank_parts_case", "(hardening IN ('Induction', 'Carburized')) = (case_depth_in IS NOT NULL)");
             t.HasCheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0");
-            t.HasCheckConstraint("ck_blank_parts_buying", "least_quantity >= 1 AND supersedes <> part_number");
+            t.HasCheckConstraint("ck_blank_parts_buying", "supersedes <> part_number");
         });
         table.HasAlternateKey(part => part.PartNumber);
         table.Property(part => part.PartNumber).HasMaxLength(40);
         table.Property(part => part.Nominal).HasJson();
         table.Property(part => part.SupplierPart).HasMaxLength(60);
-        table.Property(part => part.LeastQuantity).HasDefaultValue(1);
         table.Property(part => part.DriveEnd).HasMaxLength(200);
         table.Property(part => part.Supersedes).HasMaxLength(40);
         table.Property(part => part.Version).IsRowVersion();

@@ -53,7 +53,7 @@ public static class Scenario
     {
         var shop = await ScenarioCatalog.AddAsync(db, scenario, calendar, cancel);
         var stories = await StoriesAsync(db, scenario, answers, shop, calendar, cancel);
-        IReadOnlyList<SeedProblem> problems = [.. Play(stories), .. await ScenarioBuying.AddAsync(db, scenario, shop, calendar, cancel)];
+        IReadOnlyList<RowProblem> problems = [.. Play(stories), .. await ScenarioBuying.AddAsync(db, scenario, shop, calendar, cancel)];
         if (problems.Count > 0)
             return problems;
         db.AddRange(stories.Select(story => story.Order));
