@@ -22,6 +22,7 @@ public static class ShopServices
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton<Catalog>();
         services.AddSingleton<CatalogDesk>();
+        services.AddSingleton<BlankFileStore>();
         services.AddSingleton<CatalogImport>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
