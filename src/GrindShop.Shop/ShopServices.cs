@@ -24,6 +24,7 @@ public static class ShopServices
         services.AddSingleton<CatalogDesk>();
         services.AddSingleton<BlankFileStore>();
         services.AddSingleton<CatalogImport>();
+        services.AddSingleton<RuleBook>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();

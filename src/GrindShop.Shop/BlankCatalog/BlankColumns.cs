@@ -36,6 +36,7 @@ public static class BlankColumns
         Text("partNumber", "Part number", Shape, part => part.PartNumber),
         new("engineFamily", "Engine family", "", Shape, BlankCell.Family, part => part.EngineFamily.Code, []),
         Choice<CamSide>("side", "Side", Shape, part => part.Side),
+        Choice<YesNo>("fuelPumpLobe", "Fuel pump lobe", Shape, part => part.FuelPumpLobe ? YesNo.Yes : YesNo.No),
         Choice<BlankForm>("form", "Form of the lobes", Shape, part => part.Form),
         Choice<BlankAlloy>("alloy", "Alloy", Metal, part => part.Alloy),
         Choice<Hardening>("hardening", "Hardening", Metal, part => part.Hardening),

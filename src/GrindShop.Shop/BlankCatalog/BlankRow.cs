@@ -6,6 +6,12 @@ using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.BlankCatalog;
 
+internal enum YesNo
+{
+    No,
+    Yes,
+}
+
 /// <summary>Reads a part from the cells of one row, see <see cref="BlankColumns"/>; what is wrong with it is noted in the row.</summary>
 public static class BlankRow
 {
@@ -36,6 +42,7 @@ public static class BlankRow
             HardnessHrc = row.MaybeNumber("hardnessHrc"),
             Gear = row.Choice<CamGear>("camGear"),
             Side = row.MaybeChoice<CamSide>("side"),
+            FuelPumpLobe = row.MaybeChoice<YesNo>("fuelPumpLobe") is { } said ? said == YesNo.Yes : family.FuelPumpLobe,
             Nominal = form == BlankForm.FullRound ? null : Nominal(row),
             RoundDiameterIn = form == BlankForm.FullRound ? row.Number("roundDiameterIn") : null,
             FiringOrder = row.Text("firingOrder"),

@@ -36,6 +36,7 @@ internal static class BlankJudge
             NeedsHeatTreat = part.IsSoft,
             LeadTimeDays = stocked.Available > 0 ? 0 : part.LeadTimeDays,
             Gear = gear,
+            Cautions = fits ? rules.Advice(cam.Grind, cam.Family, part).ToList() : [],
             Reasons = [.. FromLot(stocked), .. fits ? BlankMerits.Of(cam, stocked.Blank, intake, exhaust, turns, common, rules) : against],
         };
     }
