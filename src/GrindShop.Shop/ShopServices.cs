@@ -3,6 +3,7 @@ using GrindShop.Shop.BlankCatalog;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
@@ -20,14 +21,19 @@ public static class ShopServices
         services.TryAddSingleton(TimeProvider.System);
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
+<<<<<<< HEAD
         services.AddSingleton<Catalog>();
         services.AddSingleton<CatalogDesk>();
         services.AddSingleton<BlankFileStore>();
         services.AddSingleton<CatalogImport>();
+=======
+        services.AddSingleton(new Catalog(new OwnPool(connectionString, "catalog")));
+>>>>>>> main
         services.AddSingleton<RuleBook>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
+        services.AddSingleton<CustomerMail>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<LotChoice>();
         services.AddSingleton<CustomerDesk>();
@@ -42,6 +48,7 @@ public static class ShopServices
         services.AddSingleton<Purchasing>();
         services.AddSingleton<BuyingBook>();
         services.AddSingleton<BuyingTerms>();
+        services.AddMail();
         services.AddSingleton<MillRunBook>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
