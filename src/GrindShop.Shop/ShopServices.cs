@@ -21,14 +21,10 @@ public static class ShopServices
         services.TryAddSingleton(TimeProvider.System);
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
-<<<<<<< HEAD
-        services.AddSingleton<Catalog>();
         services.AddSingleton<CatalogDesk>();
         services.AddSingleton<BlankFileStore>();
         services.AddSingleton<CatalogImport>();
-=======
         services.AddSingleton(new Catalog(new OwnPool(connectionString, "catalog")));
->>>>>>> main
         services.AddSingleton<RuleBook>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
