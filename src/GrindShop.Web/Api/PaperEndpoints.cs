@@ -71,7 +71,7 @@ internal static class PaperEndpoints
         if (await stock.FindAsync(lot, cancel) is not { } found)
             return Results.NotFound();
         var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
-        var address = $"{configuration[AddressSetting]?.TrimEnd('/') ?? $"{http.Scheme}://{http.Host}"}/lots/{found.LotNumber}";
+        var address = $"{Address(http, configuration)}/lots/{found.LotNumber}";
         return Results.File(LotLabelPaper.Print(new LotLabelFacts(found, settings, address, clock.GetUtcNow())), Pdf);
     }
 
