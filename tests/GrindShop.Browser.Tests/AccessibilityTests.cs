@@ -49,6 +49,8 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         await page.ClickAsync("#add-line");
         await page.ClickAsync("#line-0-strike");
         await page.ClickAsync("#deposit-form summary");
+        await page.SelectOptionAsync("#kind", "Regrind");
+        await Assertions.Expect(page.Locator("#measured")).ToBeVisibleAsync();
         await CheckAsync(page, "/desk-price light");
         await page.OpenAsync((await page.Locator("a[href^='/track/']").First.GetAttributeAsync("href"))!);
         await page.ClickAsync(".answer summary");

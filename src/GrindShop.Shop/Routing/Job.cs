@@ -57,7 +57,7 @@ public sealed class Job
     public BlankFit? LotFit { get; private set; }
 
     /// <summary>The figures to grind to from the blank that was taken; null where the order was never judged on it.</summary>
-    public BlankFit? Fit => LotFit ?? Cam.Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == BlankLot?.BlankPart.PartNumber);
+    public BlankFit? Fit => LotFit ?? Cam.Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == (BlankLot?.BlankPart.PartNumber ?? MeasuredCam.PartNumber));
 
     public DateOnly DueOn { get; private set; }
 

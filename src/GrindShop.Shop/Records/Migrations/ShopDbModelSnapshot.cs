@@ -1863,6 +1863,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("kind");
 
+                    b.Property<string>("Measured")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("measured");
+
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
