@@ -3,6 +3,7 @@ using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Planning;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using Microsoft.EntityFrameworkCore;
@@ -37,6 +38,7 @@ public static class ShopServices
         services.AddSingleton<BuyingBook>();
         services.AddSingleton<BuyingTerms>();
         services.AddSingleton<MillRunBook>();
+        services.AddSingleton<ShelfBook>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;
