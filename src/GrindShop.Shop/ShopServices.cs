@@ -39,6 +39,7 @@ public static class ShopServices
         services.AddSingleton<BuyingTerms>();
         services.AddSingleton<MillRunBook>();
         services.AddSingleton<ShelfBook>();
+        services.AddSingleton<BlankMap>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

@@ -56,7 +56,7 @@ public static class PlanSolver
             if (bound < _cost && new RemainingModel(problem, sites).Solve(most, cancel) is { } remaining)
             {
                 Take(remaining.Open, most);
-                bound = Math.Max(bound, Whole(remaining.Bound));
+                bound = remaining.Optimal ? _cost : Math.Max(bound, Whole(remaining.Bound));
             }
             return Plan(most, bound);
         }

@@ -59,8 +59,11 @@ internal sealed class RemainingModel
         _waits[key] = (sites, rise + _waits.GetValueOrDefault(key).Rise);
     }
 
-    /// <summary>The best plan among those left in question, if there is one, and a lower bound on all of them; null where the programme is too large.</summary>
-    public (int[] Open, double Bound)? Solve(int most, CancellationToken cancel)
+    /// <summary>
+    /// The best plan found among those left in question, a lower bound on all of them, and whether the plan is the best (to the programme's tolerance);
+    /// null where the programme is too large.
+    /// </summary>
+    public (int[] Open, double Bound, bool Optimal)? Solve(int most, CancellationToken cancel)
     {
         if (_waits.Count > MostWaits)
             return null;
@@ -75,7 +78,7 @@ internal sealed class RemainingModel
         var status = solver.Solve(gap);
         cancel.ThrowIfCancellationRequested();
         return status is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE
-            ? ([.. _fixed, .. _asked.Where((_, place) => open[place].SolutionValue() > .5)], solver.Objective().BestBound())
+            ? ([.. _fixed, .. _asked.Where((_, place) => open[place].SolutionValue() > .5)], solver.Objective().BestBound(), status == Solver.ResultStatus.OPTIMAL)
             : null;
     }
 
