@@ -21,6 +21,7 @@ public static class ShopServices
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton<Catalog>();
+        services.AddSingleton<RuleBook>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();

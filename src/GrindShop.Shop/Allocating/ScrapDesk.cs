@@ -36,7 +36,7 @@ public sealed class ScrapDesk(IDbContextFactory<ShopDb> factory, NextBest nextBe
         var scrapped = job.Scrap(why, by, clock.GetUtcNow(), commandKey);
         if (!scrapped.Succeeded)
             return scrapped.Refusal;
-        if (job.StepsDone == 0)
+        if (job is { StepsDone: 0, BlankLotId: not null })
             await ThrowOutAsync(db, job, why, by, cancel);
         var replacement = await ReplaceAsync(db, job, ranked, by, cancel);
         await db.SaveAndTellAsync(job.Order.Number, cancel);

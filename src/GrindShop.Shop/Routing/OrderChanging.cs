@@ -92,12 +92,19 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
     private async Task EndAsync(ShopDb db, Job job, JobFate fate, string why, string by, CancellationToken cancel)
     {
         var at = clock.GetUtcNow();
-        job.Cancel($"{why} {(fate == JobFate.BlankBack ? "The blank goes back to the shelf." : "The blank was cut and stays used.")}", by, at);
+        job.Cancel($"{why} {Said(fate)}", by, at);
         if (fate != JobFate.BlankBack)
             return;
-        db.Entry(job.BlankLot).State = EntityState.Detached;
-        var lot = (await db.LockLotAsync(job.BlankLot.LotNumber, cancel))!;
+        db.Entry(job.BlankLot!).State = EntityState.Detached;
+        var lot = (await db.LockLotAsync(job.BlankLot!.LotNumber, cancel))!;
         if (lot.Release(job.Code, by, at, $"{job.Code} ended: {why}").Refusal is { } refusal)
             throw new InvalidOperationException(refusal.Reason);
     }
+
+    private static string Said(JobFate fate) => fate switch
+    {
+        JobFate.BlankBack => "The blank goes back to the shelf.",
+        JobFate.OwnCamBack => "The cam goes back to the customer as it is.",
+        _ => "The blank was cut and stays used.",
+    };
 }

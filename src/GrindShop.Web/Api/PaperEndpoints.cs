@@ -23,6 +23,7 @@ internal static class PaperEndpoints
         papers.MapGet("/spec-card/job/{code}.pdf", SpecCardOfJobAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/purchase/{number}.pdf", PurchaseAsync).RequireAuthorization(Policies.Office);
         papers.MapGet("/spec-card/{trackingCode}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
+        papers.MapGet("/spec-card/{trackingCode}/{job}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
         papers.MapGet("/quote/{number}.pdf", QuoteOfDeskAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/quote/{trackingCode}/{number}.pdf", QuoteOfCustomerAsync).AllowAnonymous();
     }
@@ -66,14 +67,14 @@ internal static class PaperEndpoints
     }
 
     private static async Task<IResult> SpecCardOfJobAsync(string code, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel) =>
-        await floor.FindAsync(code, cancel) is { } job ? await SpecCardAsync(job, catalog, clock, cancel) : Results.NotFound();
+        await floor.FindAsync(code, cancel) is { HasSpecCard: true } job ? await SpecCardAsync(job, catalog, clock, cancel) : Results.NotFound();
 
     /// <summary>For the customer once the cam has shipped.</summary>
-    private static async Task<IResult> SpecCardOfCustomerAsync(string trackingCode, OrderDesk desk, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    private static async Task<IResult> SpecCardOfCustomerAsync(string trackingCode, string? job, OrderDesk desk, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {
         if (await desk.TrackAsync(TrackingCodes.Read(trackingCode) ?? "", cancel) is not { } order)
             return Results.NotFound();
-        var shipped = (await floor.JobsOfAsync(order.Number, cancel)).LastOrDefault(job => job.ShippedAt is not null);
+        var shipped = (await floor.JobsOfAsync(order.Number, cancel)).LastOrDefault(one => one.ShippedAt is not null && one.HasSpecCard && (job is null || one.Code == job));
         return shipped is null ? Results.NotFound() : await SpecCardAsync(shipped, catalog, clock, cancel);
     }
 

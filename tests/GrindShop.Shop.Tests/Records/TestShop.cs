@@ -32,6 +32,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public Catalog Catalog => Of<Catalog>();
 
+    public RuleBook Rules => Of<RuleBook>();
+
     public OrderDesk Desk => Of<OrderDesk>();
 
     public CustomerDesk Customer => Of<CustomerDesk>();
