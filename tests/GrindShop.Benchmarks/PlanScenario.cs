@@ -18,7 +18,7 @@ internal sealed class PlanScenario
     {
         scenario = ScenarioReader.Read(Seeds.Folder()).Scenario!;
         Family = scenario.Families.Single(family => family.Code == Code);
-        Rules = new ShopRules(scenario.Settings, scenario.Gears, scenario.Lifters);
+        Rules = new ShopRules(scenario.Settings, scenario.Rules);
         Specs = [.. Enumerable.Range(0, specs).Select(_ => Spec())];
         Quantities = [.. Specs.Select(_ => 1 + random.Next(3))];
         var parts = Enumerable.Range(0, blanks).Select(Part).ToList();

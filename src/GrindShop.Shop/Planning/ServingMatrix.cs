@@ -49,7 +49,8 @@ public sealed class ServingMatrix(EngineFamily family, ShopRules rules, ServingW
     }
 
     /// <summary>What the rules of the trade ask of a specification; the same asks get the same answer from every blank.</summary>
-    private static (LifterType, CamSide?, string, DistributorGear?) Asks(GrindSpec grind) => (grind.Lifter, grind.Side, grind.FiringOrder, grind.DistributorGear);
+    private static (LifterType, CamSide?, string, DistributorGear?, bool?) Asks(GrindSpec grind) =>
+        (grind.Lifter, grind.Side, grind.FiringOrder, grind.DistributorGear, grind.MechanicalFuelPump);
 
     private bool Allowed(GrindSpec grind, BlankPart part) =>
         part.EngineFamily.Code == family.Code

@@ -15,7 +15,8 @@ public sealed partial class MapPage : LivePage
 
     private IReadOnlyList<EngineFamily> _families = [];
     private MapPicture? _picture;
-    private (string, int, int, string) _read;
+    private (string?, string?, string?, string?)? _read;
+    private (string Family, int Months, int GivenUp, string Lifter) _shown = ("", 12, 20, "roller");
 
     [Inject]
     private ShelfBook Book { get; set; } = default!;
@@ -27,36 +28,35 @@ public sealed partial class MapPage : LivePage
     private NavigationManager Navigation { get; set; } = default!;
 
     [SupplyParameterFromQuery]
-    private string Family { get; set; } = "";
+    private string? Family { get; set; }
 
     [SupplyParameterFromQuery]
-    private int Months { get; set; }
+    private string? Months { get; set; }
 
     /// <summary>Thousandths of an inch.</summary>
-    [SupplyParameterFromQuery(Name = "base")]
-    private int GivenUp { get; set; }
+    [SupplyParameterFromQuery]
+    private string? Base { get; set; }
 
     [SupplyParameterFromQuery]
-    private string Lifter { get; set; } = "";
+    private string? Lifter { get; set; }
 
     protected override async Task ReadAsync()
     {
         var content = await Catalog.ContentAsync();
         _families = content.Families;
+        _read = (Family, Months, Base, Lifter);
         if ((content.Family(Family) ?? _families.FirstOrDefault()) is not { } family)
             return;
-        (Family, Lifter) = (family.Code, Lifter == "flat" ? "flat" : "roller");
-        (Months, GivenUp) = (ShelfPage.Periods.Contains(Months) ? Months : 12, Choices.Contains(GivenUp) ? GivenUp : 20);
-        _read = (Family, Months, GivenUp, Lifter);
-        var regions = await Map.RegionsAsync(family, GivenUp / 1000.0);
-        var history = await Book.HistoryAsync(family, Now.AddMonths(-Months));
+        _shown = (family.Code, ShelfPage.OneOf(ShelfPage.Periods, Months, 12), ShelfPage.OneOf(Choices, Base, 20), Lifter == "flat" ? "flat" : "roller");
+        var regions = await Map.RegionsAsync(family, _shown.GivenUp / 1000.0);
+        var history = await Book.HistoryAsync(family, Now.AddMonths(-_shown.Months));
         var available = await Catalog.AvailableAsync();
         _picture = await Task.Run(() => Draw(family, content, regions, history, available));
     }
 
     protected override Task OnParametersSetAsync()
     {
-        if (_families.Count == 0 || (Family, Months, GivenUp, Lifter) == _read)
+        if (_read is null || _read == (Family, Months, Base, Lifter))
             return Task.CompletedTask;
         _picture = null;
         return ReadAsync();
@@ -64,7 +64,7 @@ public sealed partial class MapPage : LivePage
 
     private MapPicture Draw(EngineFamily family, CatalogContent content, IReadOnlyList<BlankRegion> regions, ShelfHistory history, IReadOnlyDictionary<int, int> available)
     {
-        var kind = Lifter == "flat" ? FollowerKind.Flat : FollowerKind.Roller;
+        var kind = _shown.Lifter == "flat" ? FollowerKind.Flat : FollowerKind.Roller;
         var stocked = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code).Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id))).ToList();
         var shown = regions.Where(region => region.Nominal.FollowerKind == kind)
             .Select((region, i) => new MapBlank(Letter(i), region, available.GetValueOrDefault(region.Blank.Part.Id)));

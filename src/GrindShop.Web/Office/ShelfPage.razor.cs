@@ -1,3 +1,4 @@
+using System.Globalization;
 using GrindShop.Shop;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
@@ -21,7 +22,9 @@ public sealed partial class ShelfPage : LivePage
     private ShelfCase? _work;
     private ShelfPlan? _plan;
     private Refusal? _refusal;
-    private (string?, int) _read;
+    private (string?, string?)? _read;
+    private string _family = "";
+    private int _months = 12;
 
     [Inject]
     private ShelfBook Book { get; set; } = default!;
@@ -33,30 +36,32 @@ public sealed partial class ShelfPage : LivePage
     private string? Family { get; set; }
 
     [SupplyParameterFromQuery]
-    private int Months { get; set; }
+    private string? Months { get; set; }
 
     protected override async Task ReadAsync()
     {
         var content = await Catalog.ContentAsync();
         (_families, _rules) = (content.Families, content.Rules);
-        Months = Periods.Contains(Months) ? Months : 12;
-        var family = content.Family(Family) ?? _families.FirstOrDefault();
-        Family = family?.Code;
-        if (family is null)
-            return;
-        (_blanks, _today) = await Book.BlanksAsync(family);
-        _history = await Book.HistoryAsync(family, Now.AddMonths(-Months));
-        _form.Take(_history);
         _read = (Family, Months);
+        _months = OneOf(Periods, Months, 12);
+        if ((content.Family(Family) ?? _families.FirstOrDefault()) is not { } family)
+            return;
+        _family = family.Code;
+        (_blanks, _today) = await Book.BlanksAsync(family);
+        _history = await Book.HistoryAsync(family, Now.AddMonths(-_months));
+        _form.Take(_history);
     }
 
     protected override Task OnParametersSetAsync()
     {
-        if (_families.Count == 0 || (Family, Months) == _read)
+        if (_read is null || _read == (Family, Months))
             return Task.CompletedTask;
         (_plan, _work, _refusal) = (null, null, null);
         return ReadAsync();
     }
+
+    /// <summary>What an address asks for where it is offered, else the usual.</summary>
+    public static int OneOf(int[] offered, string? asked, int usual) => int.TryParse(asked, NumberStyles.None, CultureInfo.InvariantCulture, out var value) && offered.Contains(value) ? value : usual;
 
     private void Start()
     {
