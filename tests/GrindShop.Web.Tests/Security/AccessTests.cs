@@ -37,6 +37,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/error"] = Public,
         ["/start"] = ["Desk", "Floor", "Owner"],
         ["/desk"] = ["Desk", "Owner"],
+        ["/desk/mail"] = ["Desk", "Owner"],
         ["/desk/orders/{number}"] = ["Desk", "Owner"],
         ["/desk/blanks"] = ["Desk", "Owner"],
         ["/floor"] = ["Floor", "Owner"],

@@ -1080,6 +1080,129 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("Attempts")
+                        .HasColumnType("integer")
+                        .HasColumnName("attempts");
+
+                    b.Property<string>("EventKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("event_key");
+
+                    b.Property<string>("InReplyTo")
+                        .HasColumnType("text")
+                        .HasColumnName("in_reply_to");
+
+                    b.Property<string>("LastError")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("last_error");
+
+                    b.Property<DateTimeOffset?>("LeaseUntil")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("lease_until");
+
+                    b.Property<string>("MessageId")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("message_id");
+
+                    b.Property<DateTimeOffset>("NextAttemptAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("next_attempt_at");
+
+                    b.Property<string>("OrderNumber")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("order_number");
+
+                    b.PrimitiveCollection<string[]>("Papers")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("papers");
+
+                    b.Property<DateTimeOffset?>("SentAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("sent_at");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("state");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(100000)
+                        .HasColumnType("character varying(100000)")
+                        .HasColumnName("text");
+
+                    b.Property<string>("To")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("to");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.Property<string>("Via")
+                        .HasColumnType("text")
+                        .HasColumnName("via");
+
+                    b.Property<DateTimeOffset>("WrittenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("written_at");
+
+                    b.HasKey("Id")
+                        .HasName("pk_outgoing_mails");
+
+                    b.HasIndex("EventKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_outgoing_mails_event_key");
+
+                    b.HasIndex("MessageId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_outgoing_mails_message_id");
+
+                    b.HasIndex("NextAttemptAt")
+                        .HasDatabaseName("ix_outgoing_mails_next_attempt_at")
+                        .HasFilter("state = 'Waiting'");
+
+                    b.HasIndex("OrderNumber")
+                        .HasDatabaseName("ix_outgoing_mails_order_number");
+
+                    b.ToTable("outgoing_mails", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_outgoing_mails_lease", "(state = 'Sending') = (lease_until IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_outgoing_mails_one_line", "\"subject\" !~ '[\\r\\n]' AND \"to\" !~ '[\\r\\n]'");
+
+                            t.HasCheckConstraint("ck_outgoing_mails_sent", "(state IN ('Sent', 'Filed')) = (sent_at IS NOT NULL) AND (sent_at IS NULL) = (via IS NULL)");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
                 {
                     b.Property<int>("Id")
@@ -1336,12 +1459,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_orders");
 
+                    b.HasAlternateKey("Number")
+                        .HasName("ak_orders_number");
+
                     b.HasIndex("CustomerId")
                         .HasDatabaseName("ix_orders_customer_id");
-
-                    b.HasIndex("Number")
-                        .IsUnique()
-                        .HasDatabaseName("ix_orders_number");
 
                     b.HasIndex("State")
                         .HasDatabaseName("ix_orders_state");
@@ -2403,6 +2525,17 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_supply_terms_blank_parts_blank_part_id");
 
                     b.Navigation("BlankPart");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany()
+                        .HasForeignKey("OrderNumber")
+                        .HasPrincipalKey("Number")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_outgoing_mails_orders_order_number");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
