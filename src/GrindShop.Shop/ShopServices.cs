@@ -7,6 +7,7 @@ using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Planning;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Starting;
@@ -53,6 +54,8 @@ public static class ShopServices
         services.AddSingleton<BuyingTerms>();
         services.AddMail();
         services.AddSingleton<MillRunBook>();
+        services.AddSingleton<ShelfBook>();
+        services.AddSingleton<BlankMap>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

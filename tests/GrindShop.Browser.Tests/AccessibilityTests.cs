@@ -25,7 +25,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         { "Owner", "/office/blanks" }, { "Owner", "/office/blanks/RV8R-516-08" }, { "Owner", "/office/blanks/SI6F-516-07" }, { "Owner", "/office/blanks/NO-SUCH" }, { "Owner", "/office/blanks/new" },
         { "Owner", "/office/blanks/RV8R-516-08/edit" }, { "Owner", "/office/blanks/import" }, { "Owner", "/office/receive" }, { "Owner", "/lots/L466" }, { "Desk", "/lots/L503" }, { "Floor", "/lots/L9" },
         { "Floor", "/floor/count" }, { "Floor", "/floor/count?lot=L466" },
-        { "Owner", "/office/millrun" }, { "Owner", "/office/millrun?part=RV8R-516-10" },
+        { "Owner", "/office/shelf" }, { "Owner", "/office/map" }, { "Owner", "/office/map?lifter=flat" }, { "Owner", "/office/millrun" }, { "Owner", "/office/millrun?part=RV8R-516-10" },
     };
 
     [Theory]

@@ -63,6 +63,8 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/office/buying/new"] = ["Owner"],
         ["/office/buying/{number}"] = ["Owner"],
         ["/office/millrun"] = ["Owner"],
+        ["/office/shelf"] = ["Owner"],
+        ["/office/map"] = ["Owner"],
     };
 
     private static string[] Public => ["nobody", "Desk", "Floor", "Owner"];
