@@ -24,6 +24,7 @@ public static class ShopServices
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<OrderDesk>();
+        services.AddSingleton<CallerBook>();
         services.AddSingleton<CustomerDesk>();
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
