@@ -15,13 +15,13 @@ internal sealed class JobCam(Job job)
 
     public CamSpec Spec => job.Cam.Spec;
 
-    public BlankPart Part => job.BlankLot.BlankPart;
+    public BlankPart Part => job.BlankLot!.BlankPart;
 
     public EngineFamily Family => Part.EngineFamily;
 
     public GrindSpec Grind { get; } = Answer(job).Grind;
 
-    public BlankFit Fit { get; } = Answer(job).Blanks.First(fit => fit.PartNumber == job.BlankLot.BlankPart.PartNumber);
+    public BlankFit Fit { get; } = Answer(job).Blanks.First(fit => fit.PartNumber == job.BlankLot!.BlankPart.PartNumber);
 
     public string Engine => Grind.Side is { } side ? $"{Family.Name} ({Family.Code}), {side.ToString().ToLowerInvariant()} cam" : $"{Family.Name} ({Family.Code})";
 
@@ -32,6 +32,9 @@ internal sealed class JobCam(Job job)
         GearVerdict.No => $"{Named}: DO NOT RUN. {Fit.Gear.Reason}",
         _ => Fit.Gear.Reason,
     };
+
+    /// <summary>What the shop's rules say to mind about this cam on this blank; usually nothing.</summary>
+    public IReadOnlyList<string> Minded => [.. Fit.Cautions.Select(caution => caution.Reason)];
 
     /// <summary>Lifter lift of both lobes: one check lift, or one each where they differ.</summary>
     public bool OneCheckLift => Grind.Intake.AdvertisedAtIn == Grind.Exhaust.AdvertisedAtIn;

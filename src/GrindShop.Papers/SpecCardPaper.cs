@@ -91,6 +91,7 @@ public static class SpecCardPaper
     private static double Gear(Sheet sheet, JobCam cam, double y)
     {
         y = sheet.Title(Sheet.Left, y, Sheet.Width, "Distributor gear");
-        return sheet.Lines(Sheet.Left, y + 9, Sheet.Width, cam.DistributorGear, Weight.Regular, 9.5) - 10;
+        y = sheet.Lines(Sheet.Left, y + 9, Sheet.Width, cam.DistributorGear, Weight.Regular, 9.5) - 10;
+        return cam.Minded.Count == 0 ? y : Cautions.Draw(sheet, sheet.Title(Sheet.Left, y + 16, Sheet.Width, "Mind with this cam") + 2, 9.5, cam.Minded);
     }
 }

@@ -22,7 +22,8 @@ internal static class TravelerCam
     {
         const double angles = Sheet.Left + SpecWidth + Gap, blank = angles + AnglesWidth + Gap;
         y = new[] { Spec(sheet, cam, y), Angles(sheet, cam, angles, y), Blank(sheet, cam, blank, y) }.Max();
-        return Words(sheet, y + 2, Sheet.Width, "Distributor gear", cam.DistributorGear);
+        y = Words(sheet, y + 2, Sheet.Width, "Distributor gear", cam.DistributorGear);
+        return cam.Minded.Count == 0 ? y : Words(sheet, y, Sheet.Width, "Mind", string.Join(' ', cam.Minded));
     }
 
     private static double Spec(Sheet sheet, JobCam cam, double y)

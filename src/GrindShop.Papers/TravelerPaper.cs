@@ -12,6 +12,8 @@ public static class TravelerPaper
     public static byte[] Print(TravelerFacts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
+        if (facts.Job.BlankLot is null)
+            return RepairTraveler.Print(facts);
         var cam = new JobCam(facts.Job);
         var sheet = new Sheet($"Traveler {facts.Job.Code}", facts.Shop, facts.PrintedAt);
         var y = Head(sheet, facts);
@@ -24,7 +26,7 @@ public static class TravelerPaper
         return sheet.Finish($"{facts.Job.Code}, order {cam.Order.Number}, printed {Figures.Moment(facts.Shop.ShopTime(facts.PrintedAt))}, {facts.Shop.ShopName}");
     }
 
-    private static double Head(Sheet sheet, TravelerFacts facts)
+    internal static double Head(Sheet sheet, TravelerFacts facts)
     {
         const double top = Sheet.Top, due = 300;
         sheet.Text(Sheet.Left, top + 8, $"{facts.Shop.ShopName}, traveler", Weight.SemiBold, 10, mostWidth: due + 90 - Sheet.Left);
@@ -42,7 +44,7 @@ public static class TravelerPaper
 
     private static double Band(Sheet sheet, TravelerFacts facts, JobCam cam, double y)
     {
-        var (order, lot, part) = (cam.Order, facts.Job.BlankLot, cam.Part);
+        var (order, lot, part) = (cam.Order, facts.Job.BlankLot!, cam.Part);
         y = Field.Band(sheet, y, new("Customer's reference", order.CustomerReference, 220), new("Order", order.Number, 90), new("Engine family", cam.Engine, 230));
         return Field.Band(sheet, y,
             new("Blank part number", part.PartNumber, 112), new("Lot", lot.LotNumber, 92), new("Shelf", lot.Location, 92),

@@ -22,7 +22,7 @@ public class FeasibilityBenchmarks
     public void Prepare()
     {
         family = scenario.Families.Single(one => one.Code == "RV8-R");
-        rules = new ShopRules(scenario.Settings, scenario.Gears, scenario.Lifters);
+        rules = new ShopRules(scenario.Settings, scenario.Rules);
         grind = SpecCompletion.Complete(Wish, family).Grind!;
         catalog = [.. scenario.Blanks.Select(part => new StockedBlank(PreparedBlank.Of(part), 1))];
         many = [.. Enumerable.Range(0, 10_000).AsParallel().AsOrdered().Select(i => new StockedBlank(PreparedBlank.Of(Invented(i)), i % 3))];

@@ -45,6 +45,14 @@ internal sealed record Scene
 
     public int StepsDone { get; init; } = 2;
 
+    /// <summary>Rules of this shop besides the one for the gears; rollers on its steels are fine.</summary>
+    public IReadOnlyList<CompatibilityRule> Rules { get; init; } =
+    [
+        .. from alloy in new[] { BlankAlloy.Steel5160, BlankAlloy.Steel8620 }
+           from lifter in Enum.GetValues<LifterType>()
+           select new LifterRule { Alloy = alloy, Lifter = lifter, Verdict = RuleVerdict.Ok, Reason = "Carries it." },
+    ];
+
     public CamSpec Spec { get; init; } = SolidRoller;
 
     public EngineFamily Family { get; init; } = Eight();
@@ -122,12 +130,13 @@ internal sealed record Scene
     public FeasibilityAnswer Answer(BlankPart part)
     {
         var grind = SpecCompletion.Complete(Spec, Family).Grind!;
-        var rules = new ShopRules(Shop, [SteelOnBronze], []);
+        var rules = new ShopRules(Shop, [SteelOnBronze, .. Rules]);
         return FeasibilityJudge.Judge(grind, Family, [new StockedBlank(PreparedBlank.Of(part), 3)], rules);
     }
 
     private GearRule SteelOnBronze => new()
     {
+        Position = GearPosition.Rear,
         CamGear = CamGear.Steel,
         DistributorGear = DistributorGear.Bronze,
         Verdict = RuleVerdict.Ok,

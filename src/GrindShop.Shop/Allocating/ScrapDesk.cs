@@ -32,11 +32,14 @@ public sealed class ScrapDesk(IDbContextFactory<ShopDb> factory, NextBest nextBe
         var job = await db.Jobs.Include(j => j.Steps).Include(j => j.History).Include(j => j.Order).ThenInclude(order => order.History)
             .Include(j => j.Cam).AsSplitQuery().SingleAsync(j => j.Id == found.Id, cancel);
         if (job.History.Any(line => line.CommandKey == commandKey))
+        {
+            await transaction.RollbackAsync(cancel);
             return await AgainAsync(found, cancel);
+        }
         var scrapped = job.Scrap(why, by, clock.GetUtcNow(), commandKey);
         if (!scrapped.Succeeded)
             return scrapped.Refusal;
-        if (job.StepsDone == 0)
+        if (job is { StepsDone: 0, BlankLotId: not null })
             await ThrowOutAsync(db, job, why, by, cancel);
         var replacement = await ReplaceAsync(db, job, ranked, by, cancel);
         await db.SaveAndTellAsync(job.Order.Number, cancel);

@@ -103,6 +103,9 @@ public sealed class BlankPart
 
     public CamSide? Side { get; init; }
 
+    /// <summary>It carries, or leaves the metal for, the lobe that drives a mechanical fuel pump.</summary>
+    public bool FuelPumpLobe { get; init; }
+
     /// <summary>The lobes it was cast or milled for; null for a full-round blank.</summary>
     public NominalGrind? Nominal { get; init; }
 

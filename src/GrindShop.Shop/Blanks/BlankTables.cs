@@ -1,6 +1,7 @@
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 namespace GrindShop.Shop.Blanks;
 
@@ -75,4 +76,10 @@ public static class BlankSets
 
         public DbSet<StockMovement> StockMovements => db.Set<StockMovement>();
     }
+
+    /// <summary>Before a blank said so itself, every blank of a family with a pump lobe was taken to have one.</summary>
+    internal static void TakePumpLobesFromFamilies(MigrationBuilder migration) => migration.Sql("""
+        UPDATE blank_parts SET fuel_pump_lobe = family.fuel_pump_lobe
+        FROM engine_families family WHERE family.id = blank_parts.engine_family_id;
+        """);
 }

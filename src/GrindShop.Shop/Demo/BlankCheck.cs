@@ -28,6 +28,8 @@ internal static class BlankCheck
             row.Wrong("camGear", "A cam has a gear where its engine has a distributor, and only there.");
         if (part.Gear == CamGear.PressedIron && family.Gear != GearPosition.Rear)
             row.Wrong("camGear", "An iron gear is pressed on only where it sits at the rear of the cam.");
+        if (part.FuelPumpLobe && !family.FuelPumpLobe)
+            row.Wrong("fuelPumpLobe", "This engine's cam drives no fuel pump.");
         if (part.Side is not null != family.HasSides)
             row.Wrong("side", "Left or right where the engine has a cam on each side, and only there.");
         if (!family.IsFiringOrder(part.FiringOrder))

@@ -4,6 +4,12 @@ using GrindShop.Shop.Engines;
 
 namespace GrindShop.Shop.Demo;
 
+internal enum YesNo
+{
+    No,
+    Yes,
+}
+
 /// <summary>Reads blanks.csv: a part number a row.</summary>
 internal static class BlankRows
 {
@@ -35,6 +41,7 @@ internal static class BlankRows
             HardnessHrc = row.MaybeNumber("hardnessHrc"),
             Gear = row.Choice<CamGear>("camGear"),
             Side = row.MaybeChoice<CamSide>("side"),
+            FuelPumpLobe = row.MaybeChoice<YesNo>("fuelPumpLobe") is { } said ? said == YesNo.Yes : family.FuelPumpLobe,
             Nominal = form == BlankForm.FullRound ? null : Nominal(row),
             RoundDiameterIn = row.MaybeNumber("roundDiameterIn"),
             FiringOrder = row.Text("firingOrder"),

@@ -8,7 +8,7 @@ namespace GrindShop.Shop.Demo;
 /// <summary>The shop's answers to the scenario's orders, each with the stock of the day it came in. Judged side by side: it is most of the work of a load.</summary>
 internal sealed class ScenarioAnswers(ShopScenario scenario, ScenarioCalendar calendar)
 {
-    private readonly ShopRules _rules = new(scenario.Settings, scenario.Gears, scenario.Lifters);
+    private readonly ShopRules _rules = new(scenario.Settings, scenario.Rules);
     private readonly ILookup<string, PreparedBlank> _blanks = scenario.Blanks.AsParallel().AsOrdered().Select(PreparedBlank.Of).ToLookup(blank => blank.Part.EngineFamily.Code);
     private readonly ILookup<BlankPart, (DateTimeOffset At, int Change)> _stock = Came(scenario, calendar).Concat(Taken(scenario, calendar)).ToLookup(change => change.Part, change => (change.At, change.Change));
 

@@ -19,8 +19,7 @@ internal static class ScenarioCatalog
         db.AddRange(scenario.Vendors);
         db.AddRange(scenario.Blanks);
         db.AddRange(lots);
-        db.AddRange(scenario.Gears);
-        db.AddRange(scenario.Lifters);
+        db.AddRange(scenario.Rules);
         db.AddRange(scenario.Prices.Adders);
         db.AddRange(scenario.Prices.BasePrices.Select(price => Price(price, scenario)));
         await AddPeopleAsync(db, scenario.People, cancel);

@@ -32,7 +32,7 @@ public static class ScenarioReader
         TableCheck.Check(folder, gears, lifters, prices, families, people);
         var orders = OrderRows.Read(folder, families, blanks, customers);
         return folder.Value<ShopSettings>("limits.json") is { } settings && prices is not null
-            ? new ShopScenario(settings, [.. families.Values], [.. vendors.Values], [.. blanks.Values], [.. lots.Values], gears, lifters, prices, people, [.. customers.Values], orders, PurchaseRows.Read(folder, blanks, lots), PurchaseRows.Terms(folder, blanks))
+            ? new ShopScenario(settings, [.. families.Values], [.. vendors.Values], [.. blanks.Values], [.. lots.Values], [.. gears, .. lifters], prices, people, [.. customers.Values], orders, PurchaseRows.Read(folder, blanks, lots), PurchaseRows.Terms(folder, blanks))
             : null;
     }
 

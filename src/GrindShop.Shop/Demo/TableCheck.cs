@@ -14,7 +14,10 @@ internal static class TableCheck
         ScenarioPrices? prices, IReadOnlyDictionary<string, EngineFamily> families, IReadOnlyList<ScenarioPerson> people)
     {
         var cams = Enum.GetValues<CamGear>().Where(gear => gear != CamGear.None);
-        EachPair(folder, "gears.json", cams, Enum.GetValues<DistributorGear>(), gears.Select(rule => (rule.CamGear, rule.DistributorGear)), "distributorGear");
+        foreach (var end in new[] { GearPosition.Rear, GearPosition.Front })
+            EachPair(folder, "gears.json", cams, Enum.GetValues<DistributorGear>(), gears.Where(rule => rule.Position == end).Select(rule => (rule.CamGear, rule.DistributorGear)), "distributorGear");
+        foreach (var rule in gears.Where(rule => rule.Position == GearPosition.None))
+            folder.Wrong("gears.json", $"{rule.CamGear} with {rule.DistributorGear}", "position", "The gear sits at the front or at the rear.");
         EachPair(folder, "lifters.json", Enum.GetValues<BlankAlloy>(), Enum.GetValues<LifterType>(), lifters.Select(rule => (rule.Alloy, rule.Lifter)), "lifter");
         foreach (var price in prices?.BasePrices ?? [])
             if (!families.ContainsKey(price.EngineFamily) || price.Amount <= 0)

@@ -34,6 +34,7 @@ internal static class BlankJudge
             NeedsHeatTreat = part.IsSoft,
             LeadTimeDays = stocked.Available > 0 ? 0 : part.LeadTimeDays,
             Gear = gear,
+            Cautions = fits ? rules.Advice(cam.Grind, cam.Family, part).ToList() : [],
             Reasons = fits ? BlankMerits.Of(cam, part, intake, exhaust, turns, common, rules).ToList() : against,
         };
     }

@@ -19,7 +19,7 @@ internal static class BlankMerits
             yield return "The blank is soft: rough grind, heat-treat vendor, finish grind.";
         if (Math.Abs(turns.IntakeCamDeg) > .05 || Math.Abs(turns.ExhaustCamDeg) > .05)
             yield return string.Create(CultureInfo.InvariantCulture, $"The lobes turn {turns.IntakeCamDeg:+0.0;-0.0;0} (intake) and {turns.ExhaustCamDeg:+0.0;-0.0;0} (exhaust) cam degrees against the blank's.");
-        if (rules.Lifter(part.Alloy, cam.Grind.Lifter) is { Verdict: RuleVerdict.Caution } rule)
+        foreach (var rule in rules.Advice(cam.Grind, cam.Family, part))
             yield return rule.Reason;
         foreach (var advice in new[] { LobeShape.Advice("intake", cam.Intake, intake.BaseCircleDiameterIn), LobeShape.Advice("exhaust", cam.Exhaust, exhaust.BaseCircleDiameterIn) })
             if (advice is not null)

@@ -19,12 +19,10 @@ internal static class BlankObjections
     /// <summary>What the rules of the trade say against it, whatever the metal.</summary>
     public static IEnumerable<string> Rules(GrindSpec grind, EngineFamily family, BlankPart part, ShopRules rules)
     {
-        if (rules.Lifter(part.Alloy, grind.Lifter) is { Verdict: RuleVerdict.No } rule)
+        foreach (var rule in rules.Advice(grind, family, part).Where(rule => rule.Verdict == RuleVerdict.No))
             yield return rule.Reason;
         if (grind.Side is { } side && part.Side is { } blankSide && side != blankSide)
             yield return $"This is a {blankSide.ToString().ToLowerInvariant()}-hand blank; the {side.ToString().ToLowerInvariant()} cam is wanted.";
-        if (part.Form != BlankForm.FullRound && !family.SameSequence(grind.FiringOrder, part.FiringOrder))
-            yield return $"Its lobes stand for firing order {part.FiringOrder}; another order needs a blank milled for it, or a full-round one.";
     }
 
     private static IEnumerable<string> Lobe(string name, FinishedCam cam, FinishLobe lobe, BlankPart part, BandAnswer band, ShopRules rules)

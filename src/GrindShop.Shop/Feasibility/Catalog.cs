@@ -104,8 +104,7 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
 
     private static async Task<ShopRules> RulesAsync(ShopDb db, CancellationToken cancel) => new(
         await db.Settings.AsNoTracking().SingleAsync(cancel),
-        await db.GearRules.AsNoTracking().ToListAsync(cancel),
-        await db.LifterRules.AsNoTracking().ToListAsync(cancel));
+        await db.WrittenRulesAsync(cancel));
 
     private sealed record Reading(long Version, CatalogContent Content);
 }

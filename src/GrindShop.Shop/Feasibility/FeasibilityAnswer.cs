@@ -22,6 +22,10 @@ public enum GearVerdict
 
 public sealed record GearAdvice(GearVerdict Verdict, string Reason);
 
+/// <summary>One of the owner's rules as it bears on a cam and a blank.</summary>
+/// <param name="Rule">The rule's key, such as lifter/steel1055/solidRoller.</param>
+public sealed record RuleAdvice(string Rule, RuleVerdict Verdict, string Reason);
+
 /// <summary>What one blank can do for the grind. Lengths in inches; base circles are diameters; null where the lobe does not come out at all.</summary>
 public sealed record BlankFit
 {
@@ -57,6 +61,9 @@ public sealed record BlankFit
     public required int LeadTimeDays { get; init; }
 
     public required GearAdvice Gear { get; init; }
+
+    /// <summary>What the owner's rules say to mind about this cam on this blank, apart from the gear; empty where it does not fit.</summary>
+    public IReadOnlyList<RuleAdvice> Cautions { get; init; } = [];
 
     /// <summary>Why, in plain words: what stands against it, or what it costs.</summary>
     public required IReadOnlyList<string> Reasons { get; init; }

@@ -9,14 +9,17 @@ internal static class VerdictReasons
             return ["The shop's catalog has no blank for this engine family."];
         return verdict switch
         {
-            Verdict.FromStock => [$"Can be ground from blank {fits[0].PartNumber}, which is in stock.", .. GearCaution(fits[0])],
-            Verdict.SpecialOrder => [$"Blank {fits[0].PartNumber} can become this cam but is not in stock: about {fits[0].LeadTimeDays} days to get it.", .. GearCaution(fits[0])],
+            Verdict.FromStock => [$"Can be ground from blank {fits[0].PartNumber}, which is in stock.", .. Cautions(fits[0])],
+            Verdict.SpecialOrder => [$"Blank {fits[0].PartNumber} can become this cam but is not in stock: about {fits[0].LeadTimeDays} days to get it.", .. Cautions(fits[0])],
             _ => NotGrindable(fits),
         };
     }
 
-    private static IEnumerable<string> GearCaution(BlankFit best) =>
-        best.Gear.Verdict == GearVerdict.Caution ? [$"Distributor gear: {best.Gear.Reason}"] : [];
+    private static IEnumerable<string> Cautions(BlankFit best) =>
+    [
+        .. best.Gear.Verdict == GearVerdict.Caution ? [$"Distributor gear: {best.Gear.Reason}"] : Array.Empty<string>(),
+        .. best.Cautions.Select(caution => caution.Reason),
+    ];
 
     private static IReadOnlyList<string> NotGrindable(IReadOnlyList<BlankFit> fits) =>
         fits.FirstOrDefault(fit => fit.Fits) is { } wrongGear

@@ -12,7 +12,7 @@ namespace GrindShop.Shop.Routing;
 /// </summary>
 public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalog, TimeProvider clock)
 {
-    public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string partNumber, string by, CancellationToken cancel = default, int cam = 1)
+    public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string? partNumber, string by, CancellationToken cancel = default, int cam = 1)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
@@ -20,9 +20,10 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
         var order = await db.Orders.Include(o => o.History).SingleOrDefaultAsync(o => o.Number == orderNumber, cancel);
         if (Refuse(order, orderNumber, version, cam) is { } refusal)
             return refusal;
-        if (await DoesNotFitAsync(order!.Cam(cam)!, partNumber, cancel) is { } misfit)
+        var wanted = order!.Cam(cam)!;
+        if (wanted.NeedsBlank && await DoesNotFitAsync(wanted, partNumber ?? "", cancel) is { } misfit)
             return misfit;
-        var outcome = await TakeAsync(db, order, order.Cam(cam)!, partNumber, by, cancel);
+        var outcome = wanted.NeedsBlank ? await TakeAsync(db, order, wanted, partNumber!, by, cancel) : OpenWithoutBlank(db, order, wanted, by);
         if (!outcome.Succeeded)
             return outcome;
         await db.SaveAndTellAsync(orderNumber, cancel);
@@ -41,6 +42,15 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
 
     private async Task<Refusal?> DoesNotFitAsync(OrderCam cam, string partNumber, CancellationToken cancel) =>
         FeasibilityAnswer.Refuse(cam.Answer is { Grind: var grind } ? await catalog.JudgeAsync(grind, cancel) : null, partNumber);
+
+    /// <summary>A cam that the customer brought is worked on as it is.</summary>
+    private Outcome<Job> OpenWithoutBlank(ShopDb db, Order order, OrderCam cam, string by)
+    {
+        var job = Job.Open(order, cam, null, Stages.RouteFor(cam.Kind), by, clock.GetUtcNow());
+        if (job.Succeeded)
+            db.Add(job.Value);
+        return job;
+    }
 
     /// <summary>
     /// Takes a blank and opens the job within a transaction that the caller has begun, with the order locked and loaded; the caller saves. Whether the

@@ -12,6 +12,9 @@ public enum JobFate
 
     /// <summary>Ends; its blank was cut already and stays used.</summary>
     BlankUsed,
+
+    /// <summary>Ends; the customer's own cam goes back as it is.</summary>
+    OwnCamBack,
 }
 
 /// <summary>What a revision or a cancellation does to each open job of a cam. Pure.</summary>
@@ -30,14 +33,15 @@ public sealed record BlankEffect(IReadOnlyList<(Job Job, JobFate Fate)> Fates)
     public string Words => Fates.Count == 0 ? "No blank had been taken." : string.Join(' ', Fates.Select(fate => Say(fate.Job, fate.Fate)));
 
     private static bool GoesOn(Job job, FeasibilityAnswer? answer, string? partNumber) =>
-        job.BlankLot.BlankPart.PartNumber == partNumber && (!job.IsCut || job.Cam.Answer?.Grind == answer?.Grind);
+        job.BlankLot?.BlankPart.PartNumber == partNumber && (!job.IsCut || job.Cam.Answer?.Grind == answer?.Grind);
 
-    private static JobFate Ended(Job job) => job.IsCut ? JobFate.BlankUsed : JobFate.BlankBack;
+    private static JobFate Ended(Job job) => job.BlankLot is null ? JobFate.OwnCamBack : job.IsCut ? JobFate.BlankUsed : JobFate.BlankBack;
 
     private static string Say(Job job, JobFate fate) => fate switch
     {
-        JobFate.GoesOn => $"{job.Code} goes on with blank {job.BlankLot.BlankPart.PartNumber}, lot {job.BlankLot.LotNumber}.",
-        JobFate.BlankBack => $"{job.Code} ends; blank {job.BlankLot.BlankPart.PartNumber} goes back to lot {job.BlankLot.LotNumber}, at {job.BlankLot.Location}.",
-        _ => $"{job.Code} ends; its blank {job.BlankLot.BlankPart.PartNumber} of lot {job.BlankLot.LotNumber} was cut already and stays used.",
+        JobFate.GoesOn => $"{job.Code} goes on with {job.Metal}.",
+        JobFate.BlankBack => $"{job.Code} ends; blank {job.BlankLot!.BlankPart.PartNumber} goes back to lot {job.BlankLot.LotNumber}, at {job.BlankLot.Location}.",
+        JobFate.OwnCamBack => $"{job.Code} ends; the customer's cam goes back as it is.",
+        _ => $"{job.Code} ends; its blank {job.BlankLot!.BlankPart.PartNumber} of lot {job.BlankLot.LotNumber} was cut already and stays used.",
     };
 }

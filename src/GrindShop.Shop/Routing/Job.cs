@@ -37,9 +37,16 @@ public sealed class Job
     /// <summary>The cam of the order of which this is one piece.</summary>
     public OrderCam Cam { get; private set; } = null!;
 
-    public int BlankLotId { get; private set; }
+    /// <summary>Null where the customer's own cam is worked on.</summary>
+    public int? BlankLotId { get; private set; }
 
-    public BlankLot BlankLot { get; private set; } = null!;
+    public BlankLot? BlankLot { get; private set; }
+
+    /// <summary>What the cam is made of, and where that lies.</summary>
+    public string Metal => BlankLot is { } lot ? $"blank {lot.BlankPart.PartNumber}, lot {lot.LotNumber}, at {lot.Location}" : "the customer's own cam";
+
+    /// <summary>The cam that was judged for its metal can be described on a card.</summary>
+    public bool HasSpecCard => BlankLot is not null && Cam.Answer is not null;
 
     public DateOnly DueOn { get; private set; }
 
@@ -75,27 +82,29 @@ public sealed class Job
     /// <summary>When the cam arrived at its present step: the last step's end, or the opening.</summary>
     public DateTimeOffset AtStageSince => _steps.Max(step => step.DoneAt) ?? OpenedAt;
 
-    /// <summary>Puts one piece of a cam of an accepted order to work on the blank that was taken for it.</summary>
-    public static Outcome<Job> Open(Order order, OrderCam cam, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    /// <summary>Puts one piece of a cam of an accepted order to work on the blank that was taken for it; null for a cam that the customer brought.</summary>
+    public static Outcome<Job> Open(Order order, OrderCam cam, BlankLotClaim? claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
     {
         var code = order.NextJobCode;
-        var put = order.PutToWork(cam, $"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated; job {code} opened.", by, at);
+        var put = order.PutToWork(cam, $"{Taken(claim)} {Capital($"job {code} opened.")}", by, at);
         return put.Succeeded ? New(code, order, cam, claim, route, by, at) : put.Refusal;
     }
 
-    private static Job New(string code, Order order, OrderCam cam, BlankLotClaim claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
+    private static string Taken(BlankLotClaim? claim) => claim is null ? "The customer's own cam is worked on." : $"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated.";
+
+    private static Job New(string code, Order order, OrderCam cam, BlankLotClaim? claim, IReadOnlyList<RouteStage> route, string by, DateTimeOffset at)
     {
         var job = new Job
         {
             Code = code,
             Order = order,
             Cam = cam,
-            BlankLotId = claim.LotId,
+            BlankLotId = claim?.LotId,
             DueOn = order.PromisedOn!.Value,
             OpenedAt = at,
         };
         job._steps.AddRange(route.Select((stage, index) => new JobStep(index + 1, stage)));
-        job._history.Add(new JobEvent("opened", null, by, at, $"Blank {claim.PartNumber}, lot {claim.LotNumber} allocated.", null));
+        job._history.Add(new JobEvent("opened", null, by, at, Taken(claim), null));
         return job;
     }
 
@@ -164,5 +173,7 @@ public sealed class Job
         ? _steps.First(step => step.Stage == stage)
         : new Refusal("keyReused", "This command key was used for another step.");
 
-    private static string Capital(Stage stage) => char.ToUpperInvariant(stage.Words()[0]) + stage.Words()[1..];
+    private static string Capital(Stage stage) => Capital(stage.Words());
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

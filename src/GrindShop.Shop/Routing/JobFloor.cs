@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace GrindShop.Shop.Routing;
 
 /// <summary>What the floor does: find a job by its code, advance it step by step.</summary>
-public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clock)
+public sealed class JobFloor(IDbContextFactory<ShopDb> factory, CustomerMail mail, TimeProvider clock)
 {
     /// <summary>The job of a scanned or typed code; blanks and case do not matter.</summary>
     public async Task<Job?> FindAsync(string code, CancellationToken cancel = default)
@@ -44,8 +44,9 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
         var outcome = job.Complete(stage, by, clock.GetUtcNow(), commandKey, note);
         if (!outcome.Succeeded || job.StepsDone == before)
             return outcome;
-        if (before == 0 && await ConsumeAsync(db, job, by, cancel) is { } refusal)
+        if (before == 0 && job.BlankLot is not null && await ConsumeAsync(db, job, by, cancel) is { } refusal)
             return refusal;
+        await mail.TellAsync(db, job.Order, cancel);
         await db.SaveAndTellAsync(job.Order.Number, cancel);
         await transaction.CommitAsync(cancel);
         return outcome;
@@ -54,7 +55,7 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
     /// <summary>With the first step the blank leaves the shelf.</summary>
     private async Task<Refusal?> ConsumeAsync(ShopDb db, Job job, string by, CancellationToken cancel)
     {
-        db.Entry(job.BlankLot).State = EntityState.Detached;
+        db.Entry(job.BlankLot!).State = EntityState.Detached;
         var lot = await db.BlankLots.FromSql($"SELECT * FROM blank_lots WHERE id = {job.BlankLotId} FOR UPDATE").SingleAsync(cancel);
         return lot.Consume(job.Code, by, clock.GetUtcNow()).Refusal;
     }
@@ -67,6 +68,6 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
         .Include(job => job.Order).ThenInclude(order => order.Customer)
         .Include(job => job.Order).ThenInclude(order => order.History)
         .Include(job => job.Cam)
-        .Include(job => job.BlankLot).ThenInclude(lot => lot.BlankPart).ThenInclude(part => part.EngineFamily)
+        .Include(job => job.BlankLot).ThenInclude(lot => lot!.BlankPart).ThenInclude(part => part.EngineFamily)
         .AsSplitQuery();
 }

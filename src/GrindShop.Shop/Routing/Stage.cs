@@ -1,10 +1,14 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Orders;
 
 namespace GrindShop.Shop.Routing;
 
 /// <summary>The stations a cam passes; only those of its route.</summary>
 public enum Stage
 {
+    /// <summary>A cam of the customer's comes in.</summary>
+    Receive,
+    PressGear,
     Grind,
     RoughGrind,
     HeatTreatOut,
@@ -23,6 +27,8 @@ public static class Stages
 {
     public static string Words(this Stage stage) => stage switch
     {
+        Stage.Receive => "receive",
+        Stage.PressGear => "press gear",
         Stage.Grind => "grind",
         Stage.RoughGrind => "rough grind",
         Stage.HeatTreatOut => "send to heat treat",
@@ -37,6 +43,8 @@ public static class Stages
     /// <summary>What is done there, for the traveler and the tablet.</summary>
     public static string Instructions(this Stage stage) => stage switch
     {
+        Stage.Receive => "Compare the cam with the received condition, tag it with the job code, measure lobes and journals.",
+        Stage.PressGear => "Press the worn gear off and the new one on; check its seat, run-out and end play face.",
         Stage.Grind => "Take the blank from its lot, grind all lobes to the table.",
         Stage.RoughGrind => "Take the blank from its lot, rough grind all lobes; leave finish stock.",
         Stage.HeatTreatOut => "Count, pack and send with the vendor order.",
@@ -47,6 +55,11 @@ public static class Stages
         Stage.Inspect => "Measure lifts, centrelines, base-circle run-out; record.",
         _ => "Pack with the spec card, ship.",
     };
+
+    /// <summary>The route of a cam that came in.</summary>
+    public static IReadOnlyList<RouteStage> RouteFor(WorkKind repair) => repair == WorkKind.GearReplacement
+        ? [new(Stage.Receive), new(Stage.PressGear), new(Stage.Inspect), new(Stage.Ship)]
+        : [new(Stage.Receive), new(Stage.Grind), new(Stage.Finish), new(Stage.Inspect), new(Stage.Ship)];
 
     /// <summary>
     /// The route that follows from the blank's state: a hardened blank is ground at once, a soft one is rough ground, hardened by the vendor,

@@ -54,6 +54,9 @@ public sealed record CamSpec
 
     public DistributorGear? DistributorGear { get; init; }
 
+    /// <summary>Whether the engine runs a mechanical fuel pump, driven by a lobe of its own on the cam; null where nobody said.</summary>
+    public bool? MechanicalFuelPump { get; init; }
+
     /// <summary>The largest base circle the engine leaves room for (rod clearance), in.</summary>
     public double? MaxBaseCircleDiameterIn { get; init; }
 

@@ -32,6 +32,9 @@ public sealed record GrindSpec
 
     public DistributorGear? DistributorGear { get; init; }
 
+    /// <summary>Whether a mechanical fuel pump is run; null where nobody said.</summary>
+    public bool? MechanicalFuelPump { get; init; }
+
     public double? MaxBaseCircleDiameterIn { get; init; }
 
     public required string FiringOrder { get; init; }

@@ -121,6 +121,8 @@ public static class SpecCheck
             yield return new FieldProblem("side", "This engine has one camshaft; leave the side blank.");
         if (spec.DistributorGear is not null && family.Gear == GearPosition.None)
             yield return new FieldProblem("distributorGear", "This engine has no distributor; leave the gear blank.");
+        if (spec.MechanicalFuelPump == true && !family.FuelPumpLobe)
+            yield return new FieldProblem("mechanicalFuelPump", "This engine's cam drives no mechanical fuel pump; leave it blank or say no.");
     }
 
     private static IEnumerable<FieldProblem> Only(params FieldProblem?[] problems) => problems.OfType<FieldProblem>();

@@ -78,6 +78,7 @@ public static class SpecCompletion
             IntakeLashIn = Lash(spec.Intake.LashIn, "intake", lifter, fill),
             ExhaustLashIn = Lash(spec.Exhaust.LashIn ?? spec.Intake.LashIn, "exhaust", lifter, fill),
             DistributorGear = spec.DistributorGear,
+            MechanicalFuelPump = spec.MechanicalFuelPump,
             MaxBaseCircleDiameterIn = spec.MaxBaseCircleDiameterIn,
             FiringOrder = fill.Text(spec.FiringOrder, family.FiringOrder, "firingOrder", "the family's usual order"),
         };

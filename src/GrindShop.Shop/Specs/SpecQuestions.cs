@@ -54,6 +54,8 @@ public static class SpecQuestions
             yield return Would("intakeCenterlineCrankDeg", "Where should the intake centreline be, or how many crank degrees of advance do you want ground in?");
         if (spec.DistributorGear is null && family is { Gear: not GearPosition.None })
             yield return Would("distributorGear", "What is the gear on your distributor made of: iron, nitrocarburized steel, bronze or polymer composite?");
+        if (spec.MechanicalFuelPump is null && family is { FuelPumpLobe: true })
+            yield return Would("mechanicalFuelPump", "Do you run a mechanical fuel pump, driven by the camshaft?");
     }
 
     private static string Usual(double? usual) => usual is { } known ? FormattableString.Invariant($" Without your answer we take {known:0.#}.") : "";

@@ -22,6 +22,7 @@ public static class SpecWords
         new("intakeCenterlineCrankDeg", "Intake centreline", spec => Crank(spec.IntakeCenterlineCrankDeg)),
         new("advanceCrankDeg", "Advance", spec => Crank(spec.AdvanceCrankDeg)),
         new("distributorGear", "Distributor gear", spec => spec.DistributorGear?.Words()),
+        new("mechanicalFuelPump", "Mechanical fuel pump", spec => spec.MechanicalFuelPump switch { true => "yes", false => "no", _ => null }),
         new("maxBaseCircleDiameterIn", "Largest base circle", spec => In(spec.MaxBaseCircleDiameterIn)),
         new("firingOrder", "Firing order", spec => Text(spec.FiringOrder)),
         new("use", "Use", spec => Text(spec.Use)),

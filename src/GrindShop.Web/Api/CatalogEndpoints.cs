@@ -5,7 +5,7 @@ using GrindShop.Shop.Feasibility;
 namespace GrindShop.Web.Api;
 
 internal sealed record EngineResponse(
-    string Code, string Name, EngineKind Kind, int Cylinders, string FiringOrder, IReadOnlyList<string> OtherFiringOrders, GearPosition GearPosition, bool HasSides,
+    string Code, string Name, EngineKind Kind, int Cylinders, string FiringOrder, IReadOnlyList<string> OtherFiringOrders, GearPosition GearPosition, bool FuelPumpLobe, bool HasSides,
     IReadOnlyList<double> JournalDiametersIn, double LeastBaseCircleIn, double UsualBaseCircleIn, double RockerRatio, double RollerDiameterIn, double FootDiameterIn,
     double UsualLobeSeparationCamDeg, double UsualAdvanceCrankDeg);
 
@@ -14,7 +14,7 @@ internal sealed record NominalResponse(
 
 /// <summary>Public facts of a blank: no cost, no supplier, no quantity.</summary>
 internal sealed record BlankResponse(
-    string PartNumber, string EngineFamily, CamSide? Side, BlankForm Form, BlankAlloy Alloy, Hardening Hardening, double? CaseDepthIn, double? HardnessHrc, CamGear CamGear,
+    string PartNumber, string EngineFamily, CamSide? Side, BlankForm Form, BlankAlloy Alloy, Hardening Hardening, double? CaseDepthIn, double? HardnessHrc, CamGear CamGear, bool FuelPumpLobe,
     string FiringOrder, NominalResponse? Nominal, double? RoundDiameterIn, double LeastBaseCircleIn, bool InStock, int LeadTimeDays);
 
 /// <summary>What the shop can work on: engine families and blanks.</summary>
@@ -30,11 +30,11 @@ internal static class CatalogEndpoints
     }
 
     private static EngineResponse Engine(EngineFamily f) => new(
-        f.Code, f.Name, f.Kind, f.Cylinders, f.FiringOrder, f.OtherFiringOrders, f.Gear, f.HasSides, f.JournalDiametersIn, f.LeastBaseCircleIn, f.UsualBaseCircleIn,
+        f.Code, f.Name, f.Kind, f.Cylinders, f.FiringOrder, f.OtherFiringOrders, f.Gear, f.FuelPumpLobe, f.HasSides, f.JournalDiametersIn, f.LeastBaseCircleIn, f.UsualBaseCircleIn,
         f.RockerRatio, f.RollerDiameterIn, f.FootDiameterIn, f.UsualLobeSeparationCamDeg, f.UsualAdvanceCrankDeg);
 
     private static BlankResponse Blank(BlankPart p, bool inStock) => new(
-        p.PartNumber, p.EngineFamily.Code, p.Side, p.Form, p.Alloy, p.Hardening, p.CaseDepthIn, p.HardnessHrc, p.Gear, p.FiringOrder,
+        p.PartNumber, p.EngineFamily.Code, p.Side, p.Form, p.Alloy, p.Hardening, p.CaseDepthIn, p.HardnessHrc, p.Gear, p.FuelPumpLobe, p.FiringOrder,
         p.Nominal is { } n ? new NominalResponse(n.Intake, n.Exhaust, n.BaseCircleDiameterIn, n.StockIn, n.LobeSeparationCamDeg, n.IntakeCenterlineCrankDeg, n.FollowerKind, n.RollerRadiusIn) : null,
         p.RoundDiameterIn, p.LeastBaseCircleIn, inStock, p.LeadTimeDays);
 }

@@ -5,7 +5,7 @@ namespace GrindShop.Web.Api;
 
 internal sealed record BlankFitResponse(
     string PartNumber, bool InStock, bool Fits, double? IntakeBaseCircleDiameterIn, double? ExhaustBaseCircleDiameterIn, double? MinRemovalIn, double? MaxRemovalIn,
-    double? LeastCaseLeftIn, GearAdvice Gear, IReadOnlyList<string> Reasons);
+    double? LeastCaseLeftIn, GearAdvice Gear, IReadOnlyList<RuleAdvice> Cautions, IReadOnlyList<string> Reasons);
 
 internal sealed record FeasibilityResponse(
     Verdict Verdict, IReadOnlyList<string> Reasons, IReadOnlyList<BlankFitResponse> Blanks, IReadOnlyList<FilledField> FilledByShop, IReadOnlyList<NearestResponse> Nearest);
@@ -46,5 +46,5 @@ internal static class FeasibilityEndpoint
         new(answer.Verdict, answer.Reasons, [.. answer.Blanks.Select(Fit)], filled, [.. nearest.Select(NearestResponse.Of)]);
 
     private static BlankFitResponse Fit(BlankFit fit) => new(
-        fit.PartNumber, fit.InStock, fit.Fits, fit.IntakeBaseCircleDiameterIn, fit.ExhaustBaseCircleDiameterIn, fit.MinRemovalIn, fit.MaxRemovalIn, fit.LeastCaseLeftIn, fit.Gear, fit.Reasons);
+        fit.PartNumber, fit.InStock, fit.Fits, fit.IntakeBaseCircleDiameterIn, fit.ExhaustBaseCircleDiameterIn, fit.MinRemovalIn, fit.MaxRemovalIn, fit.LeastCaseLeftIn, fit.Gear, fit.Cautions, fit.Reasons);
 }

@@ -5,15 +5,13 @@ using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Web.Public;
 using GrindShop.Web.Security;
+using GrindShop.Web.Shell;
 
 namespace GrindShop.Web.Api;
 
 /// <summary>The papers as PDF, printed from the present state of the job.</summary>
 internal static class PaperEndpoints
 {
-    /// <summary>The address that tablets use, where it is not the one the browser asked: behind a proxy.</summary>
-    private const string AddressSetting = "GRINDSHOP_ADDRESS";
-
     private const string Pdf = "application/pdf";
 
     public static void MapPapers(this WebApplication app)
@@ -23,6 +21,7 @@ internal static class PaperEndpoints
         papers.MapGet("/spec-card/job/{code}.pdf", SpecCardOfJobAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/purchase/{number}.pdf", PurchaseAsync).RequireAuthorization(Policies.Office);
         papers.MapGet("/spec-card/{trackingCode}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
+        papers.MapGet("/spec-card/{trackingCode}/{job}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
         papers.MapGet("/quote/{number}.pdf", QuoteOfDeskAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/quote/{trackingCode}/{number}.pdf", QuoteOfCustomerAsync).AllowAnonymous();
     }
@@ -46,7 +45,7 @@ internal static class PaperEndpoints
         return Results.File(QuotePaper.Print(new QuoteFacts(order, quote, settings, $"{address}/track/{order.TrackingCode}", clock.GetUtcNow())), Pdf);
     }
 
-    private static string Address(HttpRequest http, IConfiguration configuration) => configuration[AddressSetting]?.TrimEnd('/') ?? $"{http.Scheme}://{http.Host}";
+    private static string Address(HttpRequest http, IConfiguration configuration) => ShopAddress.Given(configuration) ?? $"{http.Scheme}://{http.Host}";
 
     private static async Task<IResult> TravelerAsync(string code, HttpRequest http, IConfiguration configuration, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {
@@ -66,14 +65,14 @@ internal static class PaperEndpoints
     }
 
     private static async Task<IResult> SpecCardOfJobAsync(string code, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel) =>
-        await floor.FindAsync(code, cancel) is { } job ? await SpecCardAsync(job, catalog, clock, cancel) : Results.NotFound();
+        await floor.FindAsync(code, cancel) is { HasSpecCard: true } job ? await SpecCardAsync(job, catalog, clock, cancel) : Results.NotFound();
 
     /// <summary>For the customer once the cam has shipped.</summary>
-    private static async Task<IResult> SpecCardOfCustomerAsync(string trackingCode, OrderDesk desk, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    private static async Task<IResult> SpecCardOfCustomerAsync(string trackingCode, string? job, OrderDesk desk, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {
         if (await desk.TrackAsync(TrackingCodes.Read(trackingCode) ?? "", cancel) is not { } order)
             return Results.NotFound();
-        var shipped = (await floor.JobsOfAsync(order.Number, cancel)).LastOrDefault(job => job.ShippedAt is not null);
+        var shipped = (await floor.JobsOfAsync(order.Number, cancel)).LastOrDefault(one => one.ShippedAt is not null && one.HasSpecCard && (job is null || one.Code == job));
         return shipped is null ? Results.NotFound() : await SpecCardAsync(shipped, catalog, clock, cancel);
     }
 

@@ -64,6 +64,8 @@ internal sealed class RequestReader(FieldProblems problems)
             return Number(property, given, field, name);
         if (plain == typeof(string))
             return Text(property, given, field, name);
+        if (plain == typeof(bool))
+            return YesOrNo(given, field, name);
         if (plain.IsArray)
             return Array(property, plain.GetElementType()!, given, field, name);
         return Object(plain, given, field);
@@ -74,6 +76,14 @@ internal sealed class RequestReader(FieldProblems problems)
         if (given.ValueKind == JsonValueKind.Number && given.TryGetDouble(out var number) && double.IsFinite(number) && InRange(property, number))
             return number;
         problems.Add(field, $"{name} must be a number{RangeWords(property)}.");
+        return null;
+    }
+
+    private object? YesOrNo(JsonElement given, string field, string name)
+    {
+        if (given.ValueKind is JsonValueKind.True or JsonValueKind.False)
+            return given.GetBoolean();
+        problems.Add(field, $"{name} must be true or false.");
         return null;
     }
 

@@ -82,6 +82,9 @@ public class SpecFields
     [AllowedValues("iron", "nitrocarburizedSteel", "bronze", "polymerComposite")]
     public string? DistributorGear { get; set; }
 
+    /// <summary>Whether a mechanical fuel pump is run; blank where nobody said.</summary>
+    public bool? MechanicalFuelPump { get; set; }
+
     [SpecRange(nameof(FieldRange.MaxBaseCircle))]
     public double? MaxBaseCircleDiameterIn { get; set; }
 
@@ -106,6 +109,7 @@ public class SpecFields
             LobeSeparationCamDeg = LobeSeparationCamDeg,
             IntakeCenterlineCrankDeg = IntakeCenterlineCrankDeg,
             DistributorGear = Choice<DistributorGear>(DistributorGear),
+            MechanicalFuelPump = MechanicalFuelPump,
             MaxBaseCircleDiameterIn = MaxBaseCircleDiameterIn,
             FiringOrder = string.IsNullOrWhiteSpace(FiringOrder) ? null : FiringOrder.Trim(),
         };

@@ -20,5 +20,5 @@ public sealed record CallHeard(string Line, EntryReading Reading, IReadOnlyList<
     /// <summary>What to ask on the phone, the most urgent first: doubts about what was said, then what is missing, then what would help.</summary>
     public IEnumerable<string> ToAsk => [.. Reading.Doubts.Select(doubt => doubt.Question), .. Questions.Select(question => question.Text)];
 
-    public string Said(EntryPart part) => Line.Substring(part.Start, part.Length);
+    public string Said(EntryPart part) => Line.Substring(part.Start, part.Length).Trim(' ', ',', ';', '\n');
 }

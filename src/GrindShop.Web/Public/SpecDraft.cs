@@ -7,6 +7,8 @@ namespace GrindShop.Web.Public;
 /// <summary>A specification while it is being typed: the text of every field, exactly as it stands there, by the field's path.</summary>
 public sealed class SpecDraft
 {
+    public const string Yes = "yes", No = "no";
+
     public SpecDraft() => Texts = [];
 
     /// <summary>Continues with texts that were kept.</summary>
@@ -30,6 +32,7 @@ public sealed class SpecDraft
             ["side"] = spec.Side?.ToString() ?? "",
             ["lifter"] = spec.Lifter?.ToString() ?? "",
             ["distributorGear"] = spec.DistributorGear?.ToString() ?? "",
+            ["mechanicalFuelPump"] = spec.MechanicalFuelPump switch { true => Yes, false => No, _ => "" },
             ["firingOrder"] = spec.FiringOrder ?? "",
             ["use"] = spec.Use ?? "",
             ["notes"] = spec.Notes ?? "",
@@ -48,6 +51,7 @@ public sealed class SpecDraft
             Side = Choice<CamSide>("side"),
             Lifter = Choice<LifterType>("lifter"),
             DistributorGear = Choice<DistributorGear>("distributorGear"),
+            MechanicalFuelPump = this["mechanicalFuelPump"] switch { Yes => true, No => false, _ => null },
             FiringOrder = Text("firingOrder"),
             Use = Text("use"),
             Notes = Text("notes"),

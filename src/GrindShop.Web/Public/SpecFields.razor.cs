@@ -11,6 +11,8 @@ public sealed partial class SpecFields
     private static readonly IReadOnlyList<(string, string)> Gears = [.. Enum.GetValues<DistributorGear>().Select(gear => (gear.ToString(), Capital(gear.Words())))];
     private static readonly IReadOnlyList<(string, string)> Sides = [.. Enum.GetValues<CamSide>().Select(side => (side.ToString(), side.ToString()))];
 
+    private static readonly IReadOnlyList<(string, string)> YesNo = [(SpecDraft.Yes, "Yes"), (SpecDraft.No, "No")];
+
     private FieldSource _source = default!;
 
     /// <summary>The texts being typed; the component writes into it.</summary>

@@ -17,7 +17,7 @@ public static class SpecQuery
     /// <summary>The engine first: what follows may depend on it.</summary>
     private static readonly IReadOnlyList<(string Key, string Path)> Keys =
     [
-        ("engine", "engineFamily"), ("side", "side"), ("lifter", "lifter"), ("gear", "distributorGear"), ("order", "firingOrder"),
+        ("engine", "engineFamily"), ("side", "side"), ("lifter", "lifter"), ("gear", "distributorGear"), ("pump", "mechanicalFuelPump"), ("order", "firingOrder"),
         ("follower", NumberField.FollowerDiameter.Path), ("rocker", NumberField.RockerRatio.Path),
         .. Lobe("i", "intake"), .. Lobe("e", "exhaust"),
         ("lsa", NumberField.LobeSeparation.Path), ("icl", NumberField.IntakeCenterline.Path), ("advance", NumberField.Advance.Path), ("bc", NumberField.BaseCircleLimit.Path),
@@ -67,6 +67,7 @@ public static class SpecQuery
             "side" => Choice<CamSide>(text),
             "lifter" => Choice<LifterType>(text),
             "distributorGear" => Choice<DistributorGear>(text),
+            "mechanicalFuelPump" => text is SpecDraft.Yes or SpecDraft.No ? text : null,
             "firingOrder" => Order(content.Family(draft.Text("engineFamily")), text, out wrong),
             _ => Number(NumberField.All.Single(field => field.Path == path), text, out wrong),
         };

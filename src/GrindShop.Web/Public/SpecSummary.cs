@@ -15,6 +15,7 @@ public static class SpecSummary
         .. Given("Lifter", spec.Lifter?.Words()),
         .. NumberField.All.Where(field => field.Get(spec) is not null).Select(field => (field.Label, Value(field, spec))),
         .. Given("Distributor gear", spec.DistributorGear?.Words()),
+        .. Given("Mechanical fuel pump", spec.MechanicalFuelPump switch { true => "yes", false => "no", _ => null }),
         .. Given("Firing order", spec.FiringOrder),
         .. Given("Use", spec.Use),
         .. Given("Notes", spec.Notes),

@@ -8,6 +8,8 @@ public static class TrackWords
 {
     public static string Of(Stage stage) => stage switch
     {
+        Stage.Receive => "Your cam came in and was looked over",
+        Stage.PressGear => "New gear pressed on",
         Stage.Grind => "Lobes ground",
         Stage.RoughGrind => "Rough ground",
         Stage.HeatTreatOut => "Sent to be hardened",

@@ -15,6 +15,9 @@ public static class Policies
     /// <summary>The owner's numbers.</summary>
     public const string Office = "office";
 
+    /// <summary>Rules, limits, prices and people: the owner's to set.</summary>
+    public const string Settings = "settings";
+
     /// <summary>Papers that desk and floor print.</summary>
     public const string Staff = "staff";
 
@@ -23,6 +26,7 @@ public static class Policies
         options.AddPolicy(Desk, policy => policy.RequireRole(Roles.Desk, Roles.Owner));
         options.AddPolicy(Floor, policy => policy.RequireRole(Roles.Floor, Roles.Owner));
         options.AddPolicy(Office, policy => policy.RequireRole(Roles.Owner));
+        options.AddPolicy(Settings, policy => policy.RequireRole(Roles.Owner));
         options.AddPolicy(Staff, policy => policy.RequireRole(Roles.Desk, Roles.Floor, Roles.Owner));
         options.FallbackPolicy = new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build();
     }

@@ -40,7 +40,7 @@ public sealed class ScrapDeskTests : IAsyncLifetime
         var outcome = await _shop.Scrapping.ScrapAsync(_job.Code, "Nose burnt", "Grinder", "scrap");
 
         var replacement = outcome.Value!.Replacement!;
-        Assert.Equal((expected, _job.Code, $"{_job.Code}-2"), (replacement.BlankLot.BlankPart.PartNumber, replacement.Replaces, replacement.Code));
+        Assert.Equal((expected, _job.Code, $"{_job.Code}-2"), (replacement.BlankLot!.BlankPart.PartNumber, replacement.Replaces, replacement.Code));
         Assert.Contains(expected, outcome.Value.Words, StringComparison.Ordinal);
         var order = (await _shop.Desk.FindAsync(_order.Number))!;
         Assert.Equal((OrderState.InWork, 1, 0), (order.State, order.First.Started, order.First.Waiting));

@@ -83,7 +83,7 @@ public class DemoScenarioTests
     public void Flat_tappets_run_on_iron_only()
     {
         Assert.All(SeedFiles.Scenario.Blanks.Where(part => part.Nominal?.FollowerKind == FollowerKind.Flat), part => Assert.Equal(BlankAlloy.HardenableIron, part.Alloy));
-        Assert.All(SeedFiles.Scenario.Lifters.Where(rule => rule.Lifter.ToString().EndsWith("Flat", StringComparison.Ordinal)),
+        Assert.All(SeedFiles.Scenario.Rules.OfType<LifterRule>().Where(rule => rule.Lifter.ToString().EndsWith("Flat", StringComparison.Ordinal)),
             rule => Assert.Equal(rule.Alloy == BlankAlloy.HardenableIron ? RuleVerdict.Ok : RuleVerdict.No, rule.Verdict));
     }
 
@@ -91,23 +91,25 @@ public class DemoScenarioTests
     [Fact]
     public void Gear_table_is_the_trades()
     {
-        foreach (var rule in SeedFiles.Scenario.Gears)
+        var gears = SeedFiles.Scenario.Rules.OfType<GearRule>().ToList();
+        foreach (var rule in gears)
             Assert.Equal(
                 (rule.CamGear, rule.DistributorGear) switch
                 {
+                    (CamGear.PressedIron, _) when rule.Position == GearPosition.Front => RuleVerdict.No,
                     (CamGear.Steel, DistributorGear.Iron) => RuleVerdict.No,
                     (CamGear.Steel, DistributorGear.NitrocarburizedSteel) => RuleVerdict.Caution,
                     _ => RuleVerdict.Ok,
                 },
                 rule.Verdict);
-        Assert.Equal(16, SeedFiles.Scenario.Gears.Count);
-        Assert.All(SeedFiles.Scenario.Gears, rule => Assert.EndsWith(".", rule.Reason));
+        Assert.Equal(32, gears.Count);
+        Assert.All(gears, rule => Assert.EndsWith(".", rule.Reason));
     }
 
     [Fact]
     public void Every_blank_has_a_price_for_a_lifter_that_runs_on_it()
     {
-        var (prices, lifters) = (SeedFiles.Scenario.Prices.BasePrices, SeedFiles.Scenario.Lifters);
+        var (prices, lifters) = (SeedFiles.Scenario.Prices.BasePrices, SeedFiles.Scenario.Rules.OfType<LifterRule>());
         foreach (var part in SeedFiles.Scenario.Blanks)
             Assert.Contains(prices, price => price.EngineFamily == part.EngineFamily.Code
                 && lifters.Any(rule => rule.Alloy == part.Alloy && rule.Lifter == price.Lifter && rule.Verdict != RuleVerdict.No));

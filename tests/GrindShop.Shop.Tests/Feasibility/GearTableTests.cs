@@ -31,5 +31,5 @@ public class GearTableTests
 
     [Fact]
     public void Pair_without_a_rule_is_a_caution() =>
-        Assert.Equal(GearVerdict.Caution, new ShopRules(Shelf.Rules.Settings, [], []).Gear(Wishes.MainFamily, CamGear.Steel, DistributorGear.Iron).Verdict);
+        Assert.Equal(GearVerdict.Caution, new ShopRules(Shelf.Rules.Settings, []).Gear(Wishes.MainFamily, CamGear.Steel, DistributorGear.Iron).Verdict);
 }

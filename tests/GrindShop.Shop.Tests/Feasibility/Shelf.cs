@@ -10,7 +10,7 @@ namespace GrindShop.Shop.Tests.Feasibility;
 /// <summary>The demo's catalog read without a database, and questions to it.</summary>
 internal static class Shelf
 {
-    public static readonly ShopRules Rules = new(SeedFiles.Scenario.Settings, SeedFiles.Scenario.Gears, SeedFiles.Scenario.Lifters);
+    public static readonly ShopRules Rules = new(SeedFiles.Scenario.Settings, SeedFiles.Scenario.Rules);
 
     public static readonly IReadOnlyList<PreparedBlank> Blanks = [.. SeedFiles.Scenario.Blanks.AsParallel().AsOrdered().Select(PreparedBlank.Of)];
 

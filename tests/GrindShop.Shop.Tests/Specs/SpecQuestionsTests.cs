@@ -44,6 +44,7 @@ public class SpecQuestionsTests
         LobeSeparationCamDeg = 112,
         AdvanceCrankDeg = 4,
         DistributorGear = DistributorGear.Bronze,
+        MechanicalFuelPump = false,
     }));
 
     /// <summary>Whatever stands in the way of an order is asked, and every question ends as one.</summary>

@@ -37,12 +37,17 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/error"] = Public,
         ["/start"] = ["Desk", "Floor", "Owner"],
         ["/desk"] = ["Desk", "Owner"],
+        ["/desk/mail"] = ["Desk", "Owner"],
         ["/desk/orders/{number}"] = ["Desk", "Owner"],
         ["/desk/blanks"] = ["Desk", "Owner"],
         ["/desk/call"] = ["Desk", "Owner"],
         ["/floor"] = ["Floor", "Owner"],
         ["/floor/jobs/{code}"] = ["Floor", "Owner"],
         ["/office"] = ["Owner"],
+        ["/settings"] = ["Owner"],
+        ["/settings/rules"] = ["Owner"],
+        ["/settings/rules/{*key}"] = ["Owner"],
+        ["/settings/history"] = ["Owner"],
         ["/office/buying"] = ["Owner"],
         ["/office/buying/new"] = ["Owner"],
         ["/office/buying/{number}"] = ["Owner"],
@@ -80,7 +85,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         using var client = await SignedInAsync(who);
         foreach (var (template, allowed) in Pages.Where(page => page.Key is not "/not-found" and not "/error"))
         {
-            var address = template.Replace("{code?}", "", StringComparison.Ordinal).Replace("{code}", "J1001", StringComparison.Ordinal).Replace("{number}", "C1001", StringComparison.Ordinal);
+            var address = template.Replace("{code?}", "", StringComparison.Ordinal).Replace("{*key}", "gear/rear/steel/iron", StringComparison.Ordinal).Replace("{code}", "J1001", StringComparison.Ordinal).Replace("{number}", "C1001", StringComparison.Ordinal);
             using var response = await client.GetAsync(address);
             var opened = response.StatusCode == HttpStatusCode.OK || (template == "/start" && response.Headers.Location?.OriginalString.Contains("sign-in", StringComparison.Ordinal) == false && response.Headers.Location.OriginalString.Contains("not-allowed", StringComparison.Ordinal) == false);
             Assert.True(opened == allowed.Contains(who), $"{who} at {address}: {(int)response.StatusCode} {response.Headers.Location}");

@@ -31,16 +31,16 @@ public static class NearestGrinds
             return [];
         var worth = answer.Verdict == Verdict.SpecialOrder ? [.. blanks.Where(stocked => stocked.Available > 0)] : blanks;
         var cams = new DrawnCams(family);
-        var candidates = OtherGear(answer, worth, rules).Concat(OtherFigures(answer.Grind, family, worth, rules, cams, cancel));
+        var candidates = OtherGear(answer, family, worth, rules).Concat(OtherFigures(answer.Grind, family, worth, rules, cams, cancel));
         return Chosen(answer.Grind, candidates, cams, rules);
     }
 
     /// <summary>The cam as wished, where the distributor gear alone stands against it.</summary>
-    private static IEnumerable<NearCandidate> OtherGear(FeasibilityAnswer answer, IReadOnlyList<StockedBlank> blanks, ShopRules rules) =>
+    private static IEnumerable<NearCandidate> OtherGear(FeasibilityAnswer answer, EngineFamily family, IReadOnlyList<StockedBlank> blanks, ShopRules rules) =>
         from fit in answer.Blanks
         where fit is { Fits: true, Gear.Verdict: GearVerdict.No }
         join stocked in blanks on fit.PartNumber equals stocked.Blank.Part.PartNumber
-        let gear = rules.GearFor(stocked.Blank.Part.Gear)
+        let gear = rules.GearFor(family.Gear, stocked.Blank.Part.Gear)
         where gear is not null
         let offered = answer.Grind with { DistributorGear = gear }
         select new NearCandidate(offered, stocked, GrindDistance.Cost(answer.Grind, offered, stocked.Available > 0));

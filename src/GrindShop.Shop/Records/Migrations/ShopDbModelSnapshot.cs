@@ -160,6 +160,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("form");
 
+                    b.Property<bool>("FuelPumpLobe")
+                        .HasColumnType("boolean")
+                        .HasColumnName("fuel_pump_lobe");
+
                     b.Property<string>("Gear")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -897,6 +901,12 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("distributor_gear");
 
+                    b.Property<string>("Position")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("position");
+
                     b.Property<string>("Reason")
                         .IsRequired()
                         .HasColumnType("text")
@@ -908,14 +918,25 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("verdict");
 
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
                     b.HasKey("Id")
                         .HasName("pk_gear_rules");
 
-                    b.HasIndex("CamGear", "DistributorGear")
+                    b.HasIndex("Position", "CamGear", "DistributorGear")
                         .IsUnique()
-                        .HasDatabaseName("ix_gear_rules_cam_gear_distributor_gear");
+                        .HasDatabaseName("ix_gear_rules_position_cam_gear_distributor_gear");
 
-                    b.ToTable("gear_rules", (string)null);
+                    b.ToTable("gear_rules", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_gear_rules_position", "position IN ('Front', 'Rear')");
+
+                            t.HasCheckConstraint("ck_gear_rules_reason", "length(reason) > 0");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Feasibility.LifterRule", b =>
@@ -950,6 +971,12 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("verdict");
 
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
                     b.HasKey("Id")
                         .HasName("pk_lifter_rules");
 
@@ -957,7 +984,223 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_lifter_rules_alloy_lifter");
 
-                    b.ToTable("lifter_rules", (string)null);
+                    b.ToTable("lifter_rules", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_lifter_rules_reason", "length(reason) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Feasibility.PumpRule", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Alloy")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("alloy");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("Verdict")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("verdict");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_pump_rules");
+
+                    b.HasIndex("Alloy")
+                        .IsUnique()
+                        .HasDatabaseName("ix_pump_rules_alloy");
+
+                    b.ToTable("pump_rules", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_pump_rules_reason", "length(reason) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Feasibility.TradeRule", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("Verdict")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("verdict");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_trade_rules");
+
+                    b.HasIndex("Kind")
+                        .IsUnique()
+                        .HasDatabaseName("ix_trade_rules_kind");
+
+                    b.ToTable("trade_rules", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_trade_rules_reason", "length(reason) > 0");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("Attempts")
+                        .HasColumnType("integer")
+                        .HasColumnName("attempts");
+
+                    b.Property<string>("EventKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("event_key");
+
+                    b.Property<string>("InReplyTo")
+                        .HasColumnType("text")
+                        .HasColumnName("in_reply_to");
+
+                    b.Property<string>("LastError")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("last_error");
+
+                    b.Property<DateTimeOffset?>("LeaseUntil")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("lease_until");
+
+                    b.Property<string>("MessageId")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("message_id");
+
+                    b.Property<DateTimeOffset>("NextAttemptAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("next_attempt_at");
+
+                    b.Property<string>("OrderNumber")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("order_number");
+
+                    b.PrimitiveCollection<string[]>("Papers")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("papers");
+
+                    b.Property<DateTimeOffset?>("SentAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("sent_at");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("state");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(100000)
+                        .HasColumnType("character varying(100000)")
+                        .HasColumnName("text");
+
+                    b.Property<string>("To")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("to");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.Property<string>("Via")
+                        .HasColumnType("text")
+                        .HasColumnName("via");
+
+                    b.Property<DateTimeOffset>("WrittenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("written_at");
+
+                    b.HasKey("Id")
+                        .HasName("pk_outgoing_mails");
+
+                    b.HasIndex("EventKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_outgoing_mails_event_key");
+
+                    b.HasIndex("MessageId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_outgoing_mails_message_id");
+
+                    b.HasIndex("NextAttemptAt")
+                        .HasDatabaseName("ix_outgoing_mails_next_attempt_at")
+                        .HasFilter("state = 'Waiting'");
+
+                    b.HasIndex("OrderNumber")
+                        .HasDatabaseName("ix_outgoing_mails_order_number");
+
+                    b.ToTable("outgoing_mails", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_outgoing_mails_lease", "(state = 'Sending') = (lease_until IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_outgoing_mails_one_line", "\"subject\" !~ '[\\r\\n]' AND \"to\" !~ '[\\r\\n]'");
+
+                            t.HasCheckConstraint("ck_outgoing_mails_sent", "(state IN ('Sent', 'Filed')) = (sent_at IS NOT NULL) AND (sent_at IS NULL) = (via IS NULL)");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
@@ -1216,12 +1459,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_orders");
 
+                    b.HasAlternateKey("Number")
+                        .HasName("ak_orders_number");
+
                     b.HasIndex("CustomerId")
                         .HasDatabaseName("ix_orders_customer_id");
-
-                    b.HasIndex("Number")
-                        .IsUnique()
-                        .HasDatabaseName("ix_orders_number");
 
                     b.HasIndex("State")
                         .HasDatabaseName("ix_orders_state");
@@ -1661,6 +1903,63 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Records.RuleChange", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("After")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("after");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("Before")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("before");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("key");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("why");
+
+                    b.HasKey("Id")
+                        .HasName("pk_rule_changes");
+
+                    b.HasIndex("Key")
+                        .HasDatabaseName("ix_rule_changes_key");
+
+                    b.ToTable("rule_changes", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_rule_changes_why", "length(why) > 0 AND before <> after");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Records.ShopSettings", b =>
                 {
                     b.Property<int>("Id")
@@ -1735,7 +2034,7 @@ namespace GrindShop.Shop.Records.Migrations
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<int>("BlankLotId")
+                    b.Property<int?>("BlankLotId")
                         .HasColumnType("integer")
                         .HasColumnName("blank_lot_id");
 
@@ -2228,6 +2527,17 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("BlankPart");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany()
+                        .HasForeignKey("OrderNumber")
+                        .HasPrincipalKey("Number")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_outgoing_mails_orders_order_number");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
                 {
                     b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
@@ -2308,7 +2618,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .WithMany()
                         .HasForeignKey("BlankLotId")
                         .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
                         .HasConstraintName("fk_jobs_blank_lots_blank_lot_id");
 
                     b.HasOne("GrindShop.Shop.Orders.Order", "Order")

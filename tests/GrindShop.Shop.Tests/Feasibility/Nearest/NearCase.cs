@@ -13,7 +13,7 @@ internal sealed record NearCase(GrindSpec Wish, IReadOnlyList<StockedBlank> Blan
     private static readonly ShopScenario Scenario = SeedFiles.Scenario;
     private static readonly PreparedBlank[] Prepared = [.. Scenario.Blanks.AsParallel().AsOrdered().Select(PreparedBlank.Of)];
 
-    public static ShopRules Rules { get; } = new(Scenario.Settings, Scenario.Gears, Scenario.Lifters);
+    public static ShopRules Rules { get; } = new(Scenario.Settings, Scenario.Rules);
 
     public EngineFamily Family => Scenario.Families.First(family => family.Code == Wish.EngineFamily);
 

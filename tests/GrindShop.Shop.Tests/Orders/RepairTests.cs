@@ -1,0 +1,99 @@
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Routing;
+using GrindShop.Shop.Tests.Records;
+using GrindShop.Shop.Tests.Specs;
+using GrindShop.Testing;
+
+namespace GrindShop.Shop.Tests.Orders;
+
+public sealed class RepairTests : IAsyncLifetime
+{
+    private TestDatabase _database = null!;
+    private TestShop _shop = null!;
+
+    public async Task InitializeAsync()
+    {
+        _database = await ShopTemplates.Scenario.CopyAsync();
+        _shop = new TestShop(_database);
+    }
+
+    public async Task DisposeAsync()
+    {
+        await _shop.DisposeAsync();
+        await _database.DisposeAsync();
+    }
+
+    [Theory]
+    [InlineData(WorkKind.Regrind, "RV8-R", null, "receivedCondition")]
+    [InlineData(WorkKind.GearReplacement, "RV8-R", "Teeth worn to points.", null)]
+    [InlineData(WorkKind.GearReplacement, "FV8-F", "Teeth worn to points.", "engineFamily")]
+    [InlineData(WorkKind.Regrind, "FV8-F", "Two lobes pitted.", null)]
+    [InlineData(WorkKind.NewGrind, "FV8-F", null, null)]
+    public void A_repair_says_how_the_cam_came_in_and_a_gear_is_replaced_only_at_the_rear(WorkKind kind, string family, string? condition, string? wrong) =>
+        Assert.Equal(wrong, CamIntake.Problems(new CamEntry { Kind = kind, Spec = Wishes.Street, ReceivedCondition = condition }, Wishes.Family(family)).FirstOrDefault()?.Field);
+
+    [Theory]
+    [InlineData(0, "quantity")]
+    [InlineData(99, null)]
+    [InlineData(100, "quantity")]
+    public void An_order_is_of_one_to_ninety_nine_pieces(int pieces, string? wrong) =>
+        Assert.Equal(wrong, CamIntake.Problems(new CamEntry { Spec = Wishes.Street, Quantity = pieces }, Wishes.MainFamily).FirstOrDefault()?.Field);
+
+    [Theory]
+    [InlineData(WorkKind.GearReplacement, new[] { Stage.Receive, Stage.PressGear, Stage.Inspect, Stage.Ship })]
+    [InlineData(WorkKind.Regrind, new[] { Stage.Receive, Stage.Grind, Stage.Finish, Stage.Inspect, Stage.Ship })]
+    public async Task A_cam_that_came_in_walks_its_route_without_a_blank_and_ships(WorkKind kind, Stage[] route)
+    {
+        var order = await AcceptedAsync(kind);
+
+        var job = (await _shop.Allocation.StartAsync(order.Number, order.Version, null, "Desk")).Value!;
+
+        Assert.Null(job.BlankLotId);
+        Assert.Equal(route, job.Steps.Select(step => step.Stage));
+        foreach (var stage in route)
+            Assert.True((await _shop.Floor.CompleteAsync(job.Code, stage, "Floor", $"key-{stage}")).Succeeded);
+        var shipped = await _shop.Desk.FindAsync(order.Number);
+        Assert.Equal((OrderState.Shipped, "Teeth worn, one lobe pitted."), (shipped!.State, shipped.First.ReceivedCondition));
+    }
+
+    [Fact]
+    public async Task A_cancelled_repair_gives_the_cam_back()
+    {
+        var order = await AcceptedAsync(WorkKind.Regrind);
+        await _shop.Allocation.StartAsync(order.Number, order.Version, null, "Desk");
+        order = (await _shop.Desk.FindAsync(order.Number))!;
+
+        var cancelled = await _shop.Changing.CancelAsync(order.Number, order.Version, "Changed his mind.", "Desk");
+
+        Assert.Contains("the customer's cam goes back as it is", cancelled.Value!.History[^1].What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_regrind_and_a_new_cam_stand_in_one_order_with_one_price()
+    {
+        var order = (await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("key"), "Una")).Order!;
+        var regrind = new CamEntry { Kind = WorkKind.Regrind, Spec = Wishes.Street, ReceivedCondition = "Worn." };
+        order = (await _shop.Desk.AddCamAsync(order.Number, order.Version, regrind, "Desk")).Value!;
+        var part = order.First.Answer!.Best!.PartNumber;
+        var lines = (await _shop.Desk.DraftAsync(order, new Dictionary<int, CamChoice> { [1] = new(part, []) })).Value!;
+
+        var quoted = await _shop.Desk.QuoteAsync(order.Number, order.Version, new QuoteOffer
+        {
+            Parts = new Dictionary<int, string> { [1] = part },
+            Lines = [.. lines, new PriceLine("own-1", "Regrind", 140) { Cam = 2, Reason = "by hand" }],
+            ValidUntil = SomeOrders.Today.AddDays(10),
+        }, "Desk");
+
+        Assert.Equal(lines.Sum(line => line.Amount) + 140, quoted.Value!.Price);
+        Assert.Equal([part, null], quoted.Value.CurrentQuote!.Cams.Select(cam => cam.PartNumber));
+    }
+
+    private async Task<Order> AcceptedAsync(WorkKind kind)
+    {
+        var submitted = await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("repair") with { Kind = kind, ReceivedCondition = "Teeth worn, one lobe pitted." }, "Desk");
+        var order = submitted.Order!;
+        var offer = new QuoteOffer { Parts = new Dictionary<int, string>(), Lines = [new PriceLine("own-1", "Repair", 120) { Reason = "by hand" }], ValidUntil = SomeOrders.Today.AddDays(10) };
+        order = (await _shop.Desk.QuoteAsync(order.Number, order.Version, offer, "Desk")).Value!;
+        return (await _shop.Desk.AcceptAsync(order.Number, order.Version, SomeOrders.Today.AddDays(14), "Desk")).Value!;
+    }
+}
