@@ -40,6 +40,7 @@ public static class ShopServices
         services.AddHostedService<OldDrafts>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<LotChoice>();
+        services.AddSingleton<CallerBook>();
         services.AddSingleton<CustomerDesk>();
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();

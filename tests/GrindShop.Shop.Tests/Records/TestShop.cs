@@ -45,6 +45,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public SpecIntake Intake => Of<SpecIntake>();
 
+    public CallerBook Callers => Of<CallerBook>();
+
     public Receiving Receiving => Of<Receiving>();
 
     public StockRoom StockRoom => Of<StockRoom>();
