@@ -14,6 +14,7 @@ public sealed record ReplyField(string Label, FieldRange? Range, IReadOnlyList<(
         "lifter" => new("Lifter", null, SpecFields.Lifters),
         "side" => new("Side", null, SpecFields.Sides),
         "distributorGear" => new("Distributor gear", null, SpecFields.Gears),
+        "mechanicalFuelPump" => new("Mechanical fuel pump", null, SpecFields.YesNo),
         _ => NumberField.All.FirstOrDefault(field => field.Path == path) is { } number ? new(number.Label, number.Range, []) : null,
     };
 

@@ -12,7 +12,7 @@ public sealed partial class SpecFields
     internal static readonly IReadOnlyList<(string, string)> Gears = [.. Enum.GetValues<DistributorGear>().Select(gear => (gear.ToString(), Capital(gear.Words())))];
     internal static readonly IReadOnlyList<(string, string)> Sides = [.. Enum.GetValues<CamSide>().Select(side => (side.ToString(), side.ToString()))];
 
-    private static readonly IReadOnlyList<(string, string)> YesNo = [(SpecDraft.Yes, "Yes"), (SpecDraft.No, "No")];
+    internal static readonly IReadOnlyList<(string, string)> YesNo = [(SpecDraft.Yes, "Yes"), (SpecDraft.No, "No")];
 
     private FieldSource _source = default!;
 

@@ -120,7 +120,7 @@ public sealed class QuestionTests : IAsyncLifetime
             (new ReplyEntry(id, " ", "\n"), "noAnswer"),
         })
             Assert.Equal(code, (await ReplyAsync("r", entry)).Refusal!.Code);
-        Assert.Equal("unknown", (await _shop.Customers.ReplyAsync("NOSUCHCODE2345", [new ReplyEntry(id, "112", null)], "r")).Refusal!.Code);
+        Assert.Equal("unknown", (await _shop.Customer.ReplyAsync("NOSUCHCODE2345", [new ReplyEntry(id, "112", null)], "r")).Refusal!.Code);
         Assert.Empty((await ReadAsync()).Questions[0].Replies);
     }
 
@@ -139,7 +139,7 @@ public sealed class QuestionTests : IAsyncLifetime
         return await _shop.Desk.AskAsync(order.Number, order.Version, Two, key, "Petra");
     }
 
-    private Task<Outcome<Order>> ReplyAsync(string key, ReplyEntry entry) => _shop.Customers.ReplyAsync(_order.TrackingCode, [entry], key);
+    private Task<Outcome<Order>> ReplyAsync(string key, ReplyEntry entry) => _shop.Customer.ReplyAsync(_order.TrackingCode, [entry], key);
 
     private async Task<Order> ReadAsync() => (await _shop.Desk.FindAsync(_order.Number))!;
 }

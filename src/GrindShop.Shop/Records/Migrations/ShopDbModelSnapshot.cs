@@ -2088,6 +2088,59 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("price_adders", (string)null);
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.Question", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<int>("Cam")
+                        .HasColumnType("integer")
+                        .HasColumnName("cam");
+
+                    b.Property<string>("CommandKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<string>("Field")
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("field");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(600)
+                        .HasColumnType("character varying(600)")
+                        .HasColumnName("text");
+
+                    b.HasKey("Id")
+                        .HasName("pk_order_questions");
+
+                    b.HasIndex("OrderId")
+                        .HasDatabaseName("ix_order_questions_order_id");
+
+                    b.ToTable("order_questions", (string)null);
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
                 {
                     b.Property<int>("Id")
@@ -2153,6 +2206,58 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("quotes", null, t =>
                         {
                             t.HasCheckConstraint("ck_quotes_total", "total > 0");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.Reply", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("CommandKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<int>("QuestionId")
+                        .HasColumnType("integer")
+                        .HasColumnName("question_id");
+
+                    b.Property<string>("Value")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("value");
+
+                    b.Property<string>("Words")
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)")
+                        .HasColumnName("words");
+
+                    b.HasKey("Id")
+                        .HasName("pk_order_replies");
+
+                    b.HasIndex("QuestionId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_order_replies_question_id_command_key");
+
+                    b.ToTable("order_replies", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_order_replies_said", "value IS NOT NULL OR words IS NOT NULL");
                         });
                 });
 
@@ -3078,6 +3183,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_order_revisions_order_order_id");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.Question", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Questions")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_order_questions_orders_order_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
                 {
                     b.HasOne("GrindShop.Shop.Orders.Order", null)
@@ -3086,6 +3201,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_quotes_orders_order_id");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.Reply", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Question", null)
+                        .WithMany("Replies")
+                        .HasForeignKey("QuestionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_order_replies_order_questions_question_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
@@ -3235,9 +3360,16 @@ namespace GrindShop.Shop.Records.Migrations
 
                     b.Navigation("History");
 
+                    b.Navigation("Questions");
+
                     b.Navigation("Quotes");
 
                     b.Navigation("Revisions");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.Question", b =>
+                {
+                    b.Navigation("Replies");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
