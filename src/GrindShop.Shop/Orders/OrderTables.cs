@@ -94,6 +94,7 @@ internal sealed class OrderCamTable : IEntityTypeConfiguration<OrderCam>
         table.HasIndex(cam => new { cam.OrderId, cam.Ordinal }).IsUnique();
         table.Property(cam => cam.Spec).HasJson();
         table.Property(cam => cam.Answer).HasJson();
+        table.Property(cam => cam.Measured).HasJson();
         table.Ignore(cam => cam.Entry);
         table.Ignore(cam => cam.QuotedFit);
         table.Property(cam => cam.QuotedPartNumber).HasMaxLength(40);

@@ -31,6 +31,58 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.HasSequence("purchase_numbers")
                 .StartsAt(1001L);
 
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankFile", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<int>("BlankPartId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_part_id");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<byte[]>("Content")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("content");
+
+                    b.Property<string>("MediaType")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("media_type");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("name");
+
+                    b.HasKey("Id")
+                        .HasName("pk_blank_files");
+
+                    b.HasIndex("BlankPartId")
+                        .HasDatabaseName("ix_blank_files_blank_part_id");
+
+                    b.ToTable("blank_files", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_blank_files_size", "octet_length(content) BETWEEN 1 AND 5242880");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankLot", b =>
                 {
                     b.Property<int>("Id")
@@ -70,6 +122,14 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("lot_number");
+
+                    b.Property<double?>("MeasuredCaseIn")
+                        .HasColumnType("double precision")
+                        .HasColumnName("measured_case_in");
+
+                    b.Property<double?>("MeasuredStockIn")
+                        .HasColumnType("double precision")
+                        .HasColumnName("measured_stock_in");
 
                     b.Property<int>("OnHand")
                         .HasColumnType("integer")
@@ -136,6 +196,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("alloy");
 
+                    b.PrimitiveCollection<string[]>("Alternates")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("alternates");
+
                     b.Property<double?>("CaseDepthIn")
                         .HasColumnType("double precision")
                         .HasColumnName("case_depth_in");
@@ -144,6 +209,12 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasPrecision(10, 2)
                         .HasColumnType("numeric(10,2)")
                         .HasColumnName("cost");
+
+                    b.Property<string>("DriveEnd")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("drive_end");
 
                     b.Property<int>("EngineFamilyId")
                         .HasColumnType("integer")
@@ -180,6 +251,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("double precision")
                         .HasColumnName("hardness_hrc");
 
+                    b.PrimitiveCollection<double[]>("JournalDiametersIn")
+                        .IsRequired()
+                        .HasColumnType("double precision[]")
+                        .HasColumnName("journal_diameters_in");
+
                     b.Property<int>("LeadTimeDays")
                         .HasColumnType("integer")
                         .HasColumnName("lead_time_days");
@@ -212,30 +288,163 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("side");
 
+                    b.Property<string>("Supersedes")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("supersedes");
+
                     b.Property<int>("SupplierId")
                         .HasColumnType("integer")
                         .HasColumnName("supplier_id");
 
+                    b.Property<string>("SupplierPart")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("supplier_part");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
                     b.HasKey("Id")
                         .HasName("pk_blank_parts");
+
+                    b.HasAlternateKey("PartNumber")
+                        .HasName("ak_blank_parts_part_number");
 
                     b.HasIndex("EngineFamilyId")
                         .HasDatabaseName("ix_blank_parts_engine_family_id");
 
-                    b.HasIndex("PartNumber")
+                    b.HasIndex("Supersedes")
                         .IsUnique()
-                        .HasDatabaseName("ix_blank_parts_part_number");
+                        .HasDatabaseName("ix_blank_parts_supersedes");
 
                     b.HasIndex("SupplierId")
                         .HasDatabaseName("ix_blank_parts_supplier_id");
 
                     b.ToTable("blank_parts", null, t =>
                         {
+                            t.HasCheckConstraint("ck_blank_parts_buying", "supersedes <> part_number");
+
                             t.HasCheckConstraint("ck_blank_parts_case", "(hardening IN ('Induction', 'Carburized')) = (case_depth_in IS NOT NULL)");
 
                             t.HasCheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0");
 
                             t.HasCheckConstraint("ck_blank_parts_shape", "(form = 'FullRound') = (nominal IS NULL) AND (form = 'FullRound') = (round_diameter_in IS NOT NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPartEvent", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<int>("BlankPartId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_part_id");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("Changes")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("changes");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("what");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("why");
+
+                    b.HasKey("Id")
+                        .HasName("pk_blank_part_events");
+
+                    b.HasIndex("BlankPartId")
+                        .HasDatabaseName("ix_blank_part_events_blank_part_id");
+
+                    b.ToTable("blank_part_events", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.LotSample", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<int>("BlankLotId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_lot_id");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<double?>("CaseDepthIn")
+                        .HasColumnType("double precision")
+                        .HasColumnName("case_depth_in");
+
+                    b.Property<string>("HardnessScale")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("hardness_scale");
+
+                    b.Property<double?>("HardnessValue")
+                        .HasColumnType("double precision")
+                        .HasColumnName("hardness_value");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("note");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("integer")
+                        .HasColumnName("pieces");
+
+                    b.Property<double?>("StockIn")
+                        .HasColumnType("double precision")
+                        .HasColumnName("stock_in");
+
+                    b.HasKey("Id")
+                        .HasName("pk_lot_samples");
+
+                    b.HasIndex("BlankLotId")
+                        .HasDatabaseName("ix_lot_samples_blank_lot_id");
+
+                    b.ToTable("lot_samples", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_lot_samples_figures", "pieces > 0 AND (hardness_value IS NULL) = (hardness_scale IS NULL) AND case_depth_in >= 0 AND stock_in >= 0");
                         });
                 });
 
@@ -1654,6 +1863,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("kind");
 
+                    b.Property<string>("Measured")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("measured");
+
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
@@ -2313,6 +2526,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("ended_at");
 
+                    b.Property<string>("LotFit")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("lot_fit");
+
                     b.Property<DateTimeOffset>("OpenedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("opened_at");
@@ -2707,6 +2924,16 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("AspNetUserTokens", (string)null);
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankFile", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankPart", null)
+                        .WithMany()
+                        .HasForeignKey("BlankPartId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_blank_files_blank_part_blank_part_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankLot", b =>
                 {
                     b.HasOne("GrindShop.Shop.Blanks.BlankPart", "BlankPart")
@@ -2736,6 +2963,13 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_blank_parts_engine_family_engine_family_id");
 
+                    b.HasOne("GrindShop.Shop.Blanks.BlankPart", null)
+                        .WithMany()
+                        .HasForeignKey("Supersedes")
+                        .HasPrincipalKey("PartNumber")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_blank_parts_blank_parts_supersedes");
+
                     b.HasOne("GrindShop.Shop.Blanks.Vendor", "Supplier")
                         .WithMany()
                         .HasForeignKey("SupplierId")
@@ -2746,6 +2980,28 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("EngineFamily");
 
                     b.Navigation("Supplier");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPartEvent", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankPart", "BlankPart")
+                        .WithMany()
+                        .HasForeignKey("BlankPartId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_blank_part_events_blank_part_blank_part_id");
+
+                    b.Navigation("BlankPart");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.LotSample", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankLot", null)
+                        .WithMany("Samples")
+                        .HasForeignKey("BlankLotId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lot_samples_blank_lots_blank_lot_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.StockMovement", b =>
@@ -3075,6 +3331,8 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankLot", b =>
                 {
                     b.Navigation("Movements");
+
+                    b.Navigation("Samples");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseLine", b =>
