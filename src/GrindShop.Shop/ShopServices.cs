@@ -21,6 +21,8 @@ public static class ShopServices
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
         services.AddSingleton<Catalog>();
         services.AddSingleton<RuleBook>();
+        services.AddSingleton<ShopSettingsBook>();
+        services.AddSingleton<PriceBook>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();

@@ -26,7 +26,15 @@ public sealed record ShopScenario(
 /// <summary>A lot of blanks as it came in.</summary>
 public sealed record ScenarioLot(string LotNumber, BlankPart Part, int Quantity, string Location, int ReceivedDaysAgo);
 
-public sealed record ScenarioPrices(IReadOnlyList<ScenarioBasePrice> BasePrices, IReadOnlyList<PriceAdder> Adders);
+/// <summary>The price list; a list of one's own may do without prices for repairs and without quantity breaks.</summary>
+public sealed record ScenarioPrices(IReadOnlyList<ScenarioBasePrice> BasePrices, IReadOnlyList<PriceAdder> Adders)
+{
+    public IReadOnlyList<ScenarioRepairPrice> Repairs { get; init; } = [];
+
+    public IReadOnlyList<QuantityBreak> QuantityBreaks { get; init; } = [];
+}
+
+public sealed record ScenarioRepairPrice(string EngineFamily, WorkKind Kind, decimal Amount);
 
 public sealed record ScenarioBasePrice(string EngineFamily, LifterType Lifter, decimal Amount);
 

@@ -2,6 +2,7 @@ using GrindShop.Shop;
 using GrindShop.Shop.Records;
 using GrindShop.Web.Api;
 using GrindShop.Web.Security;
+using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using MudBlazor.Services;
 
@@ -18,6 +19,7 @@ public static class WebServices
         services.AddShopSecurity();
         services.AddShopApi();
         services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddScoped<AuthenticationStateProvider, StillSignedIn>();
         services.AddMudServices();
         services.AddScoped<ThemeChoice>();
         services.AddHealthChecks().AddDbContextCheck<ShopDb>("database");
