@@ -7,7 +7,7 @@ namespace GrindShop.Web;
 
 public sealed class Program
 {
-    private const string UsualAddress = "http://127.0.0.1:5080";
+    internal const string UsualAddress = "http://127.0.0.1:5080";
 
     public static async Task<int> Main(string[] args)
     {

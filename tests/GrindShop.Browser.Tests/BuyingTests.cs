@@ -14,7 +14,7 @@ public sealed class BuyingTests(Browser browser) : IClassFixture<Browser>
     {
         var owner = await browser.VisitAsync(Person.Owner);
         await owner.OpenAsync("/office/buying");
-        var (onHand, onOrder) = (await FigureAsync(owner, 1), await FigureAsync(owner, 4));
+        var (onHand, onOrder) = (await FigureAsync(owner, "on-hand"), await FigureAsync(owner, "on-order"));
         await Expect(owner.Locator($"#need-{Part}")).ToContainTextAsync("probability");
 
         // One click makes the draft; it is settled and sent.
@@ -48,11 +48,12 @@ public sealed class BuyingTests(Browser browser) : IClassFixture<Browser>
         await Expect(owner.Locator("#state")).ToHaveTextAsync("partly received");
         await Expect(owner.Locator($"#line-{Part}")).ToContainTextAsync(new Regex(@"5 in L\d+"));
         await Expect(owner.Locator("#history")).ToContainTextAsync("3 to come");
+        await owner.PictureAsync("purchase-partly-received");
 
         // Stock is up, the rest is on order, and nothing of it has to be bought again.
         await owner.OpenAsync("/office/buying?show=all");
-        await Expect(owner.Locator($"#need-{Part} tr").First.Locator("td").Nth(1)).ToHaveTextAsync($"{onHand + 5}");
-        await Expect(owner.Locator($"#need-{Part} tr").First.Locator("td").Nth(4)).ToHaveTextAsync($"{onOrder + 3}");
+        await Expect(owner.Locator($"#need-{Part} .on-hand")).ToHaveTextAsync($"{onHand + 5}");
+        await Expect(owner.Locator($"#need-{Part} .on-order")).ToHaveTextAsync($"{onOrder + 3}");
         await Expect(owner.Locator($"#need-{Part}")).ToContainTextAsync("enough");
     }
 
@@ -68,7 +69,8 @@ public sealed class BuyingTests(Browser browser) : IClassFixture<Browser>
         await owner.PressAsync("#uncertainty", "Tab");
         await owner.UncheckAsync("#counts-RV8R-516-09");
         await Expect(owner.Locator("#verdict")).ToContainTextAsync(new Regex(@"^Mill \d+: \$\d+\.\d\d a cam against"));
-        await Expect(owner.Locator("#run-desc")).ToContainTextAsync("The run pays from");
+        await Expect(owner.Locator("#run-desc")).ToContainTextAsync("The least run that pays is");
+        await owner.PictureAsync("millrun-pays");
 
         await owner.FillAsync("#horizon", "many");
         await owner.PressAsync("#horizon", "Tab");
@@ -76,6 +78,6 @@ public sealed class BuyingTests(Browser browser) : IClassFixture<Browser>
         await Expect(owner.Locator("#horizon")).ToHaveValueAsync("many");
     }
 
-    private static async Task<int> FigureAsync(IPage page, int column) =>
-        int.Parse(await page.Locator($"#need-{Part} tr").First.Locator("td").Nth(column).InnerTextAsync(), System.Globalization.CultureInfo.InvariantCulture);
+    private static async Task<int> FigureAsync(IPage page, string figure) =>
+        int.Parse(await page.TextAsync($"#need-{Part} .{figure}"), System.Globalization.CultureInfo.InvariantCulture);
 }

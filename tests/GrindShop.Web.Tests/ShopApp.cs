@@ -11,7 +11,11 @@ namespace GrindShop.Web.Tests;
 /// <summary>The whole application on a copy of the scenario, one for each test class.</summary>
 public sealed class ShopApp : WebApplicationFactory<Program>, IAsyncLifetime
 {
+    private readonly TestFolder _mail = TestFolder.Make();
     private TestDatabase _database = null!;
+
+    /// <summary>Where the shop's mails land.</summary>
+    public string MailFolder => _mail.Path;
 
     public string ConnectionString => _database.ConnectionString;
 
@@ -30,12 +34,14 @@ public sealed class ShopApp : WebApplicationFactory<Program>, IAsyncLifetime
     {
         await DisposeAsync();
         await _database.DisposeAsync();
+        _mail.Dispose();
     }
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting("ConnectionStrings:Shop", _database.ConnectionString);
         builder.UseSetting("GRINDSHOP_SEED", ShopTemplates.SeedFolder);
+        builder.UseSetting("GRINDSHOP_MAIL_FOLDER", _mail.Path);
         builder.UseEnvironment("Production");
     }
 }

@@ -32,7 +32,10 @@ public sealed class ScrapDesk(IDbContextFactory<ShopDb> factory, NextBest nextBe
         var job = await db.Jobs.Include(j => j.Steps).Include(j => j.History).Include(j => j.Order).ThenInclude(order => order.History)
             .Include(j => j.Cam).AsSplitQuery().SingleAsync(j => j.Id == found.Id, cancel);
         if (job.History.Any(line => line.CommandKey == commandKey))
+        {
+            await transaction.RollbackAsync(cancel);
             return await AgainAsync(found, cancel);
+        }
         var scrapped = job.Scrap(why, by, clock.GetUtcNow(), commandKey);
         if (!scrapped.Succeeded)
             return scrapped.Refusal;

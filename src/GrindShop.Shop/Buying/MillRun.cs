@@ -50,6 +50,9 @@ public sealed class MillRun
     /// <summary>The least run that costs no more than doing without it; null where none does.</summary>
     public MillRunCost? BreakEven => Tried().FirstOrDefault(cost => cost.PresentValue <= PresentValueWithout);
 
+    /// <summary>The largest run that costs no more than doing without it; null where none does.</summary>
+    public MillRunCost? LastThatPays => Tried().LastOrDefault(cost => cost.PresentValue <= PresentValueWithout);
+
     /// <summary>
     /// The usual one-purchase rule beside it: gain is what a blank of the run saves against the alternative, loss its price; no interest, no storage.
     /// Null where a blank saves nothing.

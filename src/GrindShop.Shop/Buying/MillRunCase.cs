@@ -55,7 +55,7 @@ public sealed record MillRunCase
     /// <summary>Why nothing can be computed; null where it can.</summary>
     public Refusal? Refuse() => this switch
     {
-        { YearlyDemand: not (> 0 and <= 100_000) } => new("badDemand", "The yearly demand must lie above 0 and at most at 100,000 cams."),
+        { YearlyDemand: not (> 0 and <= 100_000) } => new("badDemand", "The yearly demand must lie above 0 and at most at 100,000 cams: where the books know of none, type what you expect."),
         _ when !(YearlyDeviation >= 0 && YearlyDeviation <= 2 * YearlyDemand) => new("badDeviation", "The uncertainty of the demand must lie between 0 and twice the demand."),
         { HorizonYears: not (>= .5 and <= 30) } => new("badHorizon", "The horizon must lie between half a year and 30 years."),
         { CostOfCapital: not (>= 0 and <= 1) } or { ObsolescenceAYear: not (>= 0 and <= .9) } => new("badRate", "The cost of capital must lie between 0 and 100 %, obsolescence between 0 and 90 % a year."),

@@ -55,7 +55,7 @@ public sealed class PartNeed
     /// <summary>Why, with the figures.</summary>
     public string Why => History.Wanted == 0
         ? $"{Whole(Stock.Waiting)} wait for it and {Whole(Stock.Available + Stock.OnOrder)} are there or coming; {History.Words}, so only these are bought."
-        : $"{Whole(Stock.Position)} to count on ({Whole(Stock.Available)} available, {Whole(Stock.OnOrder)} on order, less {Whole(Stock.Waiting)} waited for); the point is {Point}: "
+        : $"{(Stock.Position < 0 ? $"{Whole(-Stock.Position)} short" : $"{Whole(Stock.Position)} to count on")} ({Whole(Stock.Available)} available, {Whole(Stock.OnOrder)} on order, less {Whole(Stock.Waiting)} waited for); the point is {Point}: "
             + $"over {Whole(Lead.MeanDays)} days ({Lead.Words}) {Tenth(Rule.Demand.Mean)} ± {Tenth(Rule.Demand.Deviation)} are wanted ({History.Words}; {Rule.Demand.Words}), "
             + $"and no more than {Point} with {Rule.CycleService.ToString("P1", CultureInfo.InvariantCulture)} probability.";
 

@@ -82,6 +82,7 @@ public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalo
         if (!lot.Succeeded)
             return lot.Refusal;
         var receipt = order.Receive(delivery, lot.Value, by, clock.GetUtcNow());
+        await db.SaveAndTellAsync(BlankNotice.Of(lot.Value), cancel);
         await db.SaveAndTellAsync(number, cancel);
         await transaction.CommitAsync(cancel);
         return receipt;

@@ -1,10 +1,12 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Starting;
 
 namespace GrindShop.Shop.Demo;
 
@@ -17,6 +19,8 @@ public sealed record ShopScenario(
     IReadOnlyList<ScenarioLot> Lots,
     IReadOnlyList<CompatibilityRule> Rules,
     ScenarioPrices Prices,
+    StartRules StartRules,
+    IReadOnlyList<ScenarioGrind> Grinds,
     IReadOnlyList<ScenarioPerson> People,
     IReadOnlyList<Contact> Customers,
     IReadOnlyList<ScenarioOrder> Orders,
@@ -35,6 +39,9 @@ public sealed record ScenarioPrices(IReadOnlyList<ScenarioBasePrice> BasePrices,
 }
 
 public sealed record ScenarioRepairPrice(string EngineFamily, WorkKind Kind, decimal Amount);
+
+/// <summary>A grind of the shop's list.</summary>
+public sealed record ScenarioGrind(string Code, EngineFamily Family, GrindEntry Entry);
 
 public sealed record ScenarioBasePrice(string EngineFamily, LifterType Lifter, decimal Amount);
 

@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace GrindShop.Shop.Orders;
 
 /// <summary>What the front desk does with an order. Each act names the version it was decided on; a stale one is refused and nothing changes.</summary>
-public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog, TimeProvider clock)
+public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog, CustomerMail mail, TimeProvider clock)
 {
     /// <summary>Open orders, the longest waiting first; with <paramref name="closed"/> the finished ones, newest first.</summary>
     public async Task<IReadOnlyList<InboxRow>> InboxAsync(bool closed, CancellationToken cancel = default)
@@ -149,6 +149,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         var outcome = change(order);
         if (!outcome.Succeeded)
             return outcome;
+        await mail.TellAsync(db, order, cancel);
         await db.SaveAndTellAsync(number, cancel);
         await transaction.CommitAsync(cancel);
         return outcome;

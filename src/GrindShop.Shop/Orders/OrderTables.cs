@@ -1,3 +1,4 @@
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
@@ -26,7 +27,6 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
             t.HasCheckConstraint("ck_orders_price", "price >= 0");
             t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
         });
-        table.HasIndex(order => order.Number).IsUnique();
         table.HasIndex(order => order.TrackingCode).IsUnique();
         table.HasIndex(order => order.SubmitKey).IsUnique();
         table.HasIndex(order => order.State);
@@ -38,6 +38,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.Property(order => order.Contact).HasJson();
         table.Property(order => order.Version).IsRowVersion();
         table.HasOne(order => order.Customer).WithMany().HasForeignKey(order => order.CustomerId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany<OutgoingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.Ignore(order => order.First);
         table.HasMany(order => order.Cams).WithOne().HasForeignKey(cam => cam.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.Navigation(order => order.Cams).AutoInclude();

@@ -9,7 +9,7 @@ namespace GrindShop.Shop.Orders;
 public sealed record SubmitResult(Order? Order, IReadOnlyList<FieldProblem> Problems, Refusal? Refusal = null);
 
 /// <summary>Takes in enquiries. The same key sent again answers with the same order.</summary>
-public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalog, TimeProvider clock)
+public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalog, CustomerMail mail, TimeProvider clock)
 {
     /// <summary>Any fixed number: enquiries are written one at a time, so that a key or a new customer sent twice at once is seen the second time.</summary>
     private const long LockKey = 7_240_312;
@@ -35,6 +35,7 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
         var now = clock.GetUtcNow();
         var order = Order.Receive(await db.NextOrderNumbersAsync(cancel), enquiry, await CustomerAsync(db, enquiry.Contact, now, cancel), answer, by, now);
         db.Add(order);
+        await mail.TellAsync(db, order, cancel);
         await db.SaveAndTellAsync(order.Number, cancel);
         await transaction.CommitAsync(cancel);
         return new SubmitResult(order, []);

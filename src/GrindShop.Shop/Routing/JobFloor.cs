@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace GrindShop.Shop.Routing;
 
 /// <summary>What the floor does: find a job by its code, advance it step by step.</summary>
-public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clock)
+public sealed class JobFloor(IDbContextFactory<ShopDb> factory, CustomerMail mail, TimeProvider clock)
 {
     /// <summary>The job of a scanned or typed code; blanks and case do not matter.</summary>
     public async Task<Job?> FindAsync(string code, CancellationToken cancel = default)
@@ -46,6 +46,7 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, TimeProvider clo
             return outcome;
         if (before == 0 && job.BlankLot is not null && await ConsumeAsync(db, job, by, cancel) is { } refusal)
             return refusal;
+        await mail.TellAsync(db, job.Order, cancel);
         await db.SaveAndTellAsync(job.Order.Number, cancel);
         await transaction.CommitAsync(cancel);
         return outcome;

@@ -12,7 +12,7 @@ namespace GrindShop.Shop.Routing;
 public sealed record RevisionPreview(FeasibilityAnswer? Answer, string BlankEffect);
 
 /// <summary>Changes and ends accepted orders with their jobs and blanks, each all in one transaction. Jobs are locked before the order, the order before lots.</summary>
-public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog catalog, JobFloor floor, TimeProvider clock)
+public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog catalog, JobFloor floor, CustomerMail mail, TimeProvider clock)
 {
     /// <summary>What the terms would mean; changes nothing.</summary>
     public async Task<Outcome<RevisionPreview>> PreviewAsync(Order order, RevisionTerms terms, CancellationToken cancel = default)
@@ -50,6 +50,7 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
             order.LosePiece(cam, $"{job.Code} ended by revision {revised.Value.Number}; the piece waits for its blank.", by, clock.GetUtcNow());
         }
         jobs.Where(job => job.IsOpen).ToList().ForEach(job => job.Reschedule(terms.PromisedOn));
+        await mail.TellAsync(db, order!, cancel);
         await db.SaveAndTellAsync(number, cancel);
         await transaction.CommitAsync(cancel);
         return revised;
@@ -69,6 +70,7 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
             return cancelled;
         foreach (var (job, fate) in effect.Fates)
             await EndAsync(db, job, fate, "The order was cancelled.", by, cancel);
+        await mail.TellAsync(db, order!, cancel);
         await db.SaveAndTellAsync(number, cancel);
         await transaction.CommitAsync(cancel);
         return cancelled;

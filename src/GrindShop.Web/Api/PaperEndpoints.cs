@@ -5,15 +5,13 @@ using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Web.Public;
 using GrindShop.Web.Security;
+using GrindShop.Web.Shell;
 
 namespace GrindShop.Web.Api;
 
 /// <summary>The papers as PDF, printed from the present state of the job.</summary>
 internal static class PaperEndpoints
 {
-    /// <summary>The address that tablets use, where it is not the one the browser asked: behind a proxy.</summary>
-    private const string AddressSetting = "GRINDSHOP_ADDRESS";
-
     private const string Pdf = "application/pdf";
 
     public static void MapPapers(this WebApplication app)
@@ -47,7 +45,7 @@ internal static class PaperEndpoints
         return Results.File(QuotePaper.Print(new QuoteFacts(order, quote, settings, $"{address}/track/{order.TrackingCode}", clock.GetUtcNow())), Pdf);
     }
 
-    private static string Address(HttpRequest http, IConfiguration configuration) => configuration[AddressSetting]?.TrimEnd('/') ?? $"{http.Scheme}://{http.Host}";
+    private static string Address(HttpRequest http, IConfiguration configuration) => ShopAddress.Given(configuration) ?? $"{http.Scheme}://{http.Host}";
 
     private static async Task<IResult> TravelerAsync(string code, HttpRequest http, IConfiguration configuration, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {

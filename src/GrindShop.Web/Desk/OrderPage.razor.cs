@@ -1,4 +1,5 @@
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
@@ -16,6 +17,7 @@ public sealed partial class OrderPage : LivePage
     private CatalogContent? _content;
     private CompletedSpec? _completed;
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
+    private IReadOnlyList<OutgoingMail> _mails = [];
     private string _by = "";
     private readonly Dictionary<int, string> _parts = [];
     private int _ordinal = 1;
@@ -30,6 +32,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private JobFloor JobFloor { get; set; } = default!;
+
+    [Inject]
+    private Outbox Outbox { get; set; } = default!;
 
     private string Wanted => Number.Trim().ToUpperInvariant();
 
@@ -69,6 +74,7 @@ public sealed partial class OrderPage : LivePage
         _free = await Catalog.AvailableAsync();
         await _work!.HearAsync();
         _jobs = await JobFloor.JobsOfAsync(Wanted);
+        _mails = await Outbox.OfOrderAsync(Wanted);
         await CompleteAsync();
         _read = _work.Number;
     }

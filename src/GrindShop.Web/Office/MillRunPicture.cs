@@ -42,7 +42,7 @@ public sealed class MillRunPicture
     public int Hidden { get; }
 
     public string Description => $"Cost of a cam over the number of blanks milled. Least {MillRunWords.Cents(Cheapest.CostPerCam)} at {Cheapest.Quantity} blanks. "
-        + (BreakEven is { } even ? $"The run pays from {even.Quantity} blanks up. " : "No quantity pays. ")
+        + (BreakEven is { } even ? $"The least run that pays is {even.Quantity} blanks. " : "No quantity pays. ")
         + string.Join(" ", Alternatives.Select(level => $"{level.Letter}: {level.Name}, {MillRunWords.Cents(level.Cost)}."));
 
     /// <summary>Quantities along the curve; both sides of every price break, so that the step is upright.</summary>

@@ -2,7 +2,6 @@ using System.Globalization;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
-using GrindShop.Shop.Specs;
 
 namespace GrindShop.Web.Shell;
 
@@ -48,14 +47,6 @@ public static class Say
 
     public static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 
-    /// <summary>The whole cam in one line: durations at .050, lobe lifts, lobe separation; only what the customer gave.</summary>
-    public static string Short(CamSpec spec) => string.Join(", ", new[]
-    {
-        Pair(spec, lobe => lobe.DurationAt050CrankDeg, "0.#") is { } durations ? $"{durations} @.050" : null,
-        Pair(spec, lobe => lobe.LobeLiftIn, ".000") ?? (Pair(spec, lobe => lobe.ValveLiftIn, ".000") is { } valve ? $"{valve} at the valve" : null),
-        spec.LobeSeparationCamDeg is { } lsa ? "LSA " + lsa.ToString("0.#", Plain) : null,
-    }.OfType<string>());
-
     /// <summary>The state in a narrow column.</summary>
     public static string Short(this OrderState state) => state.Words().Split(',')[0];
 
@@ -65,13 +56,5 @@ public static class Say
         Verdict.SpecialOrder => "special order",
         Verdict.NotGrindable => "cannot be ground",
         _ => "incomplete",
-    };
-
-    private static string? Pair(CamSpec spec, Func<LobeWish, double?> read, string format) => (read(spec.Intake), read(spec.Exhaust)) switch
-    {
-        (null, null) => null,
-        ({ } one, null) => one.ToString(format, Plain),
-        (null, { } other) => "?/" + other.ToString(format, Plain),
-        ({ } one, { } other) => one.ToString(format, Plain) + "/" + other.ToString(format, Plain),
     };
 }

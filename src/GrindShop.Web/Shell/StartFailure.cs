@@ -1,5 +1,6 @@
 using System.Net.Sockets;
 using GrindShop.Shop.Demo;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Records;
 using Microsoft.AspNetCore.Connections;
 using Npgsql;
@@ -13,6 +14,7 @@ internal static class StartFailure
     {
         PrivatePostgresException postgres => postgres.Message,
         ScenarioException scenario => scenario.Message,
+        MailSettingsException mail => $"{mail.Message}.",
         IOException { InnerException: AddressInUseException } busy => $"{busy.Message.TrimEnd('.')}. Stop the other program or set ASPNETCORE_URLS, for example http://127.0.0.1:5081.",
         SocketException { SocketErrorCode: SocketError.AddressNotAvailable or SocketError.AccessDenied } socket => $"the address in ASPNETCORE_URLS cannot be used: {socket.Message}.",
         PostgresException refused => $"the database refused: {refused.MessageText}.",

@@ -1,4 +1,5 @@
 using GrindShop.Shop;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Records;
 using GrindShop.Web.Api;
 using GrindShop.Web.Security;
@@ -14,6 +15,8 @@ public static class WebServices
     public static void AddWeb(this WebApplicationBuilder builder, string connectionString)
     {
         var services = builder.Services;
+        services.AddSingleton(MailSettings.From(builder.Configuration, ShopAddress.Of(builder.Configuration)));
+        services.AddSingleton<PrintPaper>(provider => ActivatorUtilities.CreateInstance<MailedPapers>(provider).PrintAsync);
         services.AddShop(connectionString);
         services.AddDataProtection().SetApplicationName("GrindShop").PersistKeysToDbContext<ShopDb>();
         services.AddShopSecurity();

@@ -48,7 +48,7 @@ public class PriceRulesTests
     {
         var prices = SeedFiles.Scenario.Prices;
         var sum = prices.BasePrices.Single(price => price.EngineFamily == grind.EngineFamily && price.Lifter == grind.Lifter).Amount;
-        sum += Math.Round(blank.Cost * SeedFiles.Scenario.Settings.BlankMarkup, 2);
+        sum += Math.Round(blank.Cost * SeedFiles.Scenario.Settings.BlankMarkup, 2, MidpointRounding.AwayFromZero);
         if (blank.Hardening == Hardening.Soft)
             sum += Sum(AdderTrigger.HeatTreat);
         if (!fit.InStock)

@@ -2,6 +2,7 @@ using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
@@ -22,10 +23,12 @@ internal sealed class TestShop : IAsyncDisposable
     private readonly ServiceProvider _services;
     private readonly string _connectionString;
 
-    public TestShop(TestDatabase database, string node = "one")
+    public TestShop(TestDatabase database, string node = "one", Action<IServiceCollection>? with = null)
     {
         _connectionString = new NpgsqlConnectionStringBuilder(database.ConnectionString) { ApplicationName = node, Timeout = 60 }.ToString();
-        _services = new ServiceCollection().AddLogging().AddSingleton<TimeProvider>(Clock).AddShop(_connectionString).BuildServiceProvider();
+        var services = new ServiceCollection().AddLogging().AddSingleton<TimeProvider>(Clock);
+        with?.Invoke(services);
+        _services = services.AddShop(_connectionString).BuildServiceProvider();
     }
 
     public FakeTimeProvider Clock { get; } = new(Now);
@@ -65,6 +68,9 @@ internal sealed class TestShop : IAsyncDisposable
     public BuyingBook BuyingBook => Of<BuyingBook>();
 
     public BuyingTerms Terms => Of<BuyingTerms>();
+    public Postman Postman => Of<Postman>();
+
+    public Outbox Outbox => Of<Outbox>();
 
     public ChangeListener Listener => Of<ChangeListener>();
 
@@ -106,5 +112,5 @@ internal sealed class TestShop : IAsyncDisposable
 
     public Task<Outcome<Job>> StartAsync(Order order, string partNumber) => Allocation.StartAsync(order.Number, order.Version, partNumber, "Desk");
 
-    private T Of<T>() where T : notnull => _services.GetRequiredService<T>();
+    public T Of<T>() where T : notnull => _services.GetRequiredService<T>();
 }

@@ -39,14 +39,14 @@ public sealed class SayTests
             Exhaust = new LobeWish { LobeLiftIn = .365, DurationAt050CrankDeg = 236 },
             LobeSeparationCamDeg = 112,
         };
-        Assert.Equal("230/236 @.050, .355/.365, LSA 112", Say.Short(spec));
+        Assert.Equal("230/236 @.050, .355/.365, LSA 112", spec.Short());
     }
 
     [Fact]
     public void What_the_customer_left_blank_is_not_said()
     {
         var spec = new CamSpec { Intake = new LobeWish { ValveLiftIn = .5325, DurationAt050CrankDeg = 218.5 } };
-        Assert.Equal("218.5 @.050, .533 at the valve", Say.Short(spec));
-        Assert.Equal("", Say.Short(new CamSpec()));
+        Assert.Equal("218.5 @.050, .533 at the valve", spec.Short());
+        Assert.Equal("", new CamSpec().Short());
     }
 }

@@ -27,7 +27,7 @@ public class MillRunPictureTests
     {
         var picture = new MillRunPicture(new MillRun(Plain));
         Assert.Contains("Least $174.00 at 40 blanks.", picture.Description);
-        Assert.Contains("The run pays from 11 blanks up.", picture.Description);
+        Assert.Contains("The least run that pays is 11 blanks.", picture.Description);
         Assert.Contains("A: DEARER, $260.00. B: CLOSE, $262.00.", picture.Description);
         Assert.Equal(1, picture.Hidden);
     }
@@ -51,7 +51,7 @@ public class MillRunPictureTests
     [Fact]
     public void The_verdict_names_the_decision_and_its_figures()
     {
-        Assert.StartsWith("Mill 40: $174.00 a cam against $260.00 with DEARER bought as needed. It pays from 11 blanks up and saves $3,440 in all;", MillRunWords.Verdict(new MillRun(Plain)));
+        Assert.StartsWith("Mill 40: $174.00 a cam against $260.00 with DEARER bought as needed. It saves $3,440 in all; the least run that pays is 11 blanks, the largest 40.", MillRunWords.Verdict(new MillRun(Plain)));
         var cheap = Plain with { Alternatives = [new("CHEAP", 100, 1)] };
         Assert.StartsWith("Do not mill: no quantity comes under the $100.00 a cam of CHEAP", MillRunWords.Verdict(new MillRun(cheap)));
     }

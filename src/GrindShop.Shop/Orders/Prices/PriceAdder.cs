@@ -59,7 +59,7 @@ public sealed class QuantityBreak : PriceEntry
     public override bool IsPercent => true;
 }
 
-internal sealed class PriceAdderTable() : PriceTable<PriceAdder>("price_adders", "amount >= 0")
+internal sealed class PriceAdderTable() : PriceTable<PriceAdder>("price_adders", "amount BETWEEN -20000 AND 20000")
 {
     public override void Configure(EntityTypeBuilder<PriceAdder> table)
     {

@@ -57,7 +57,7 @@ public sealed class PriceRules(IEnumerable<PriceEntry> list, decimal blankMarkup
     /// <summary>Dollars first; what is a percentage is taken of all of them.</summary>
     private List<PriceLine> With(IEnumerable<PriceAdder> applying, int quantity, params PriceLine[] first)
     {
-        var adders = applying.Where(adder => adder.Amount > 0).ToLookup(adder => adder.Measure);
+        var adders = applying.Where(adder => adder.Amount != 0).ToLookup(adder => adder.Measure);
         List<PriceLine> lines = [.. first, .. adders[AdderMeasure.Dollars].Select(InDollars)];
         var sum = lines.Sum(line => line.Amount);
         lines.AddRange(adders[AdderMeasure.Percent].Select(adder => InPercent(adder, sum)));

@@ -5,7 +5,7 @@ using Microsoft.EntityFrameworkCore;
 namespace GrindShop.Shop.Orders;
 
 /// <summary>What a customer does with an order on its tracking page. Doing it twice is doing it once.</summary>
-public sealed class CustomerDesk(IDbContextFactory<ShopDb> factory, Catalog catalog, TimeProvider clock)
+public sealed class CustomerDesk(IDbContextFactory<ShopDb> factory, Catalog catalog, CustomerMail mail, TimeProvider clock)
 {
     /// <summary>Longest name that is taken as a signature.</summary>
     public const int LongestName = 100;
@@ -44,6 +44,7 @@ public sealed class CustomerDesk(IDbContextFactory<ShopDb> factory, Catalog cata
         var outcome = await answer(order);
         if (!outcome.Succeeded)
             return outcome;
+        await mail.TellAsync(db, order, cancel);
         await db.SaveAndTellAsync(order.Number, cancel);
         await transaction.CommitAsync(cancel);
         return outcome;

@@ -722,6 +722,61 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Drafts.KeptDraft", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("ChangedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("changed_at");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("code");
+
+                    b.Property<int>("Revision")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("revision");
+
+                    b.Property<string>("SubmitKey")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("submit_key");
+
+                    b.Property<string>("Texts")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("texts");
+
+                    b.HasKey("Id")
+                        .HasName("pk_kept_drafts");
+
+                    b.HasIndex("ChangedAt")
+                        .HasDatabaseName("ix_kept_drafts_changed_at");
+
+                    b.HasIndex("Code")
+                        .IsUnique()
+                        .HasDatabaseName("ix_kept_drafts_code");
+
+                    b.HasIndex("SubmitKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_kept_drafts_submit_key");
+
+                    b.ToTable("kept_drafts", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_kept_drafts_size", "length(texts::text) <= 80000");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Engines.EngineFamily", b =>
                 {
                     b.Property<int>("Id")
@@ -1080,6 +1135,225 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("code");
+
+                    b.Property<int>("EngineFamilyId")
+                        .HasColumnType("integer")
+                        .HasColumnName("engine_family_id");
+
+                    b.Property<string>("Entry")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("entry");
+
+                    b.Property<bool>("Retired")
+                        .HasColumnType("boolean")
+                        .HasColumnName("retired");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_catalog_grinds");
+
+                    b.HasIndex("Code")
+                        .IsUnique()
+                        .HasDatabaseName("ix_catalog_grinds_code");
+
+                    b.HasIndex("EngineFamilyId")
+                        .HasDatabaseName("ix_catalog_grinds_engine_family_id");
+
+                    b.ToTable("catalog_grinds", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<int>("CatalogGrindId")
+                        .HasColumnType("integer")
+                        .HasColumnName("catalog_grind_id");
+
+                    b.Property<string>("Entry")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("entry");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("why");
+
+                    b.HasKey("Id")
+                        .HasName("pk_catalog_grind_events");
+
+                    b.HasIndex("CatalogGrindId")
+                        .HasDatabaseName("ix_catalog_grind_events_catalog_grind_id");
+
+                    b.ToTable("catalog_grind_events", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("Attempts")
+                        .HasColumnType("integer")
+                        .HasColumnName("attempts");
+
+                    b.Property<string>("EventKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("event_key");
+
+                    b.Property<string>("InReplyTo")
+                        .HasColumnType("text")
+                        .HasColumnName("in_reply_to");
+
+                    b.Property<string>("LastError")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("last_error");
+
+                    b.Property<DateTimeOffset?>("LeaseUntil")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("lease_until");
+
+                    b.Property<string>("MessageId")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("message_id");
+
+                    b.Property<DateTimeOffset>("NextAttemptAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("next_attempt_at");
+
+                    b.Property<string>("OrderNumber")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("order_number");
+
+                    b.PrimitiveCollection<string[]>("Papers")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("papers");
+
+                    b.Property<DateTimeOffset?>("SentAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("sent_at");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("state");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(100000)
+                        .HasColumnType("character varying(100000)")
+                        .HasColumnName("text");
+
+                    b.Property<string>("To")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("to");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.Property<string>("Via")
+                        .HasColumnType("text")
+                        .HasColumnName("via");
+
+                    b.Property<DateTimeOffset>("WrittenAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("written_at");
+
+                    b.HasKey("Id")
+                        .HasName("pk_outgoing_mails");
+
+                    b.HasIndex("EventKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_outgoing_mails_event_key");
+
+                    b.HasIndex("MessageId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_outgoing_mails_message_id");
+
+                    b.HasIndex("NextAttemptAt")
+                        .HasDatabaseName("ix_outgoing_mails_next_attempt_at")
+                        .HasFilter("state = 'Waiting'");
+
+                    b.HasIndex("OrderNumber")
+                        .HasDatabaseName("ix_outgoing_mails_order_number");
+
+                    b.ToTable("outgoing_mails", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_outgoing_mails_lease", "(state = 'Sending') = (lease_until IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_outgoing_mails_one_line", "\"subject\" !~ '[\\r\\n]' AND \"to\" !~ '[\\r\\n]'");
+
+                            t.HasCheckConstraint("ck_outgoing_mails_sent", "(state IN ('Sent', 'Filed')) = (sent_at IS NOT NULL) AND (sent_at IS NULL) = (via IS NULL)");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
                 {
                     b.Property<int>("Id")
@@ -1103,6 +1377,12 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("lifter");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
 
                     b.HasKey("Id")
                         .HasName("pk_base_prices");
@@ -1336,12 +1616,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_orders");
 
+                    b.HasAlternateKey("Number")
+                        .HasName("ak_orders_number");
+
                     b.HasIndex("CustomerId")
                         .HasDatabaseName("ix_orders_customer_id");
-
-                    b.HasIndex("Number")
-                        .IsUnique()
-                        .HasDatabaseName("ix_orders_number");
 
                     b.HasIndex("State")
                         .HasDatabaseName("ix_orders_state");
@@ -1581,10 +1860,24 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("text")
                         .HasColumnName("code");
 
+                    b.Property<string>("Measure")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasDefaultValue("Dollars")
+                        .HasColumnName("measure");
+
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("name");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
 
                     b.Property<string>("When")
                         .IsRequired()
@@ -1599,7 +1892,47 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_price_adders_code");
 
-                    b.ToTable("price_adders", (string)null);
+                    b.ToTable("price_adders", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_price_adders_amount", "amount BETWEEN -20000 AND 20000");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.QuantityBreak", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<decimal>("Amount")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("amount");
+
+                    b.Property<int>("From")
+                        .HasColumnType("integer")
+                        .HasColumnName("from");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_quantity_breaks");
+
+                    b.HasIndex("From")
+                        .IsUnique()
+                        .HasDatabaseName("ix_quantity_breaks_from");
+
+                    b.ToTable("quantity_breaks", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_quantity_breaks_amount", "amount > 0 AND amount <= 50 AND \"from\" BETWEEN 2 AND 100");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
@@ -1667,6 +2000,49 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("quotes", null, t =>
                         {
                             t.HasCheckConstraint("ck_quotes_total", "total > 0");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.RepairPrice", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<decimal>("Amount")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("amount");
+
+                    b.Property<int>("EngineFamilyId")
+                        .HasColumnType("integer")
+                        .HasColumnName("engine_family_id");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_repair_prices");
+
+                    b.HasIndex("EngineFamilyId", "Kind")
+                        .IsUnique()
+                        .HasDatabaseName("ix_repair_prices_engine_family_id_kind");
+
+                    b.ToTable("repair_prices", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_repair_prices_amount", "amount > 0 AND kind IN ('Regrind', 'GearReplacement')");
                         });
                 });
 
@@ -1894,6 +2270,12 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("usual_grind_days");
 
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
                     b.HasKey("Id")
                         .HasName("pk_settings");
 
@@ -2092,6 +2474,53 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("job_steps", null, t =>
                         {
                             t.HasCheckConstraint("ck_job_steps_done", "(done_at IS NULL) = (done_by IS NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Starting.StartRuleSet", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Rules")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("rules");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("why");
+
+                    b.HasKey("Id")
+                        .HasName("pk_start_rule_sets");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_start_rule_sets_number");
+
+                    b.ToTable("start_rule_sets", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_start_rule_sets_number", "number >= 1");
                         });
                 });
 
@@ -2405,6 +2834,39 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("BlankPart");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
+                        .WithMany()
+                        .HasForeignKey("EngineFamilyId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_catalog_grinds_engine_families_engine_family_id");
+
+                    b.Navigation("EngineFamily");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Grinds.CatalogGrind", null)
+                        .WithMany("History")
+                        .HasForeignKey("CatalogGrindId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_catalog_grind_events_catalog_grinds_catalog_grind_id");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany()
+                        .HasForeignKey("OrderNumber")
+                        .HasPrincipalKey("Number")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_outgoing_mails_orders_order_number");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
                 {
                     b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
@@ -2477,6 +2939,18 @@ namespace GrindShop.Shop.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_quotes_orders_order_id");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.RepairPrice", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
+                        .WithMany()
+                        .HasForeignKey("EngineFamilyId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_repair_prices_engine_families_engine_family_id");
+
+                    b.Navigation("EngineFamily");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
@@ -2609,6 +3083,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("History");
 
                     b.Navigation("Lines");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
+                {
+                    b.Navigation("History");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>

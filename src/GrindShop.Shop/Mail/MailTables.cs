@@ -1,0 +1,38 @@
+using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace GrindShop.Shop.Mail;
+
+internal sealed class OutgoingMailTable : IEntityTypeConfiguration<OutgoingMail>
+{
+    public void Configure(EntityTypeBuilder<OutgoingMail> table)
+    {
+        table.ToTable("outgoing_mails", t =>
+        {
+            t.HasCheckConstraint("ck_outgoing_mails_one_line", @"""subject"" !~ '[\r\n]' AND ""to"" !~ '[\r\n]'");
+            t.HasCheckConstraint("ck_outgoing_mails_lease", "(state = 'Sending') = (lease_until IS NOT NULL)");
+            t.HasCheckConstraint("ck_outgoing_mails_sent", "(state IN ('Sent', 'Filed')) = (sent_at IS NOT NULL) AND (sent_at IS NULL) = (via IS NULL)");
+        });
+        table.HasIndex(mail => mail.EventKey).IsUnique();
+        table.HasIndex(mail => mail.MessageId).IsUnique();
+        table.HasIndex(mail => mail.OrderNumber);
+        table.HasIndex(mail => mail.NextAttemptAt).HasFilter("state = 'Waiting'");
+        table.Property(mail => mail.EventKey).HasMaxLength(100);
+        table.Property(mail => mail.OrderNumber).HasMaxLength(20);
+        table.Property(mail => mail.To).HasMaxLength(320);
+        table.Property(mail => mail.Subject).HasMaxLength(OutgoingMail.LongestSubject);
+        table.Property(mail => mail.Text).HasMaxLength(OutgoingMail.LongestText);
+        table.Property(mail => mail.LastError).HasMaxLength(OutgoingMail.LongestError);
+        table.Property(mail => mail.MessageId).HasMaxLength(320);
+        table.Property(mail => mail.Version).IsRowVersion();
+    }
+}
+
+public static class MailSets
+{
+    extension(ShopDb db)
+    {
+        public DbSet<OutgoingMail> OutgoingMails => db.Set<OutgoingMail>();
+    }
+}

@@ -1,0 +1,40 @@
+using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
+using MimeKit;
+
+namespace GrindShop.Shop.Mail;
+
+/// <summary>A paper as it goes with a mail.</summary>
+public sealed record PrintedPaper(string FileName, byte[] Pdf);
+
+/// <summary>Prints a paper of an order, named as in <see cref="OutgoingMail.Papers"/>; null where there is none.</summary>
+public delegate Task<PrintedPaper?> PrintPaper(string paper, string orderNumber, CancellationToken cancel);
+
+/// <summary>Makes the message that goes out: headers, text, and the papers printed now.</summary>
+public sealed class MailWriter(IDbContextFactory<ShopDb> factory, MailSettings settings, PrintPaper print)
+{
+    public async Task<Outcome<MimeMessage>> WriteAsync(OutgoingMail mail, CancellationToken cancel)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        var shop = await db.Settings.AsNoTracking().SingleAsync(cancel);
+        var body = new BodyBuilder { TextBody = mail.Text };
+        foreach (var name in mail.Papers)
+        {
+            if (await print(name, mail.OrderNumber, cancel) is not { } paper)
+                return new Refusal("noPaper", $"The paper {name} of order {mail.OrderNumber} cannot be printed now.");
+            body.Attachments.Add(paper.FileName, paper.Pdf, new ContentType("application", "pdf"));
+        }
+        return Message(mail, shop, body.ToMessageBody());
+    }
+
+    private MimeMessage Message(OutgoingMail mail, ShopSettings shop, MimeEntity body)
+    {
+        var message = new MimeMessage { MessageId = mail.MessageId, Date = mail.WrittenAt, Subject = mail.Subject, Body = body };
+        message.From.Add(new MailboxAddress(shop.ShopName, settings.Sender ?? shop.Email));
+        message.To.Add(MailboxAddress.Parse(mail.To));
+        message.Headers.Add(HeaderId.AutoSubmitted, "auto-generated");
+        if (mail.InReplyTo is { } answered)
+            message.InReplyTo = answered;
+        return message;
+    }
+}

@@ -1,0 +1,33 @@
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
+using GrindShop.Shop.Records;
+
+namespace GrindShop.Shop.Orders;
+
+/// <summary>Tells customers by e-mail what became of their orders.</summary>
+public sealed class CustomerMail(Catalog catalog, MailSettings settings)
+{
+    /// <summary>
+    /// Adds the mail of every history line that is about to be saved and that the customer is told of; the same transaction keeps both.
+    /// A customer without an address gets none.
+    /// </summary>
+    public async Task TellAsync(ShopDb db, Order order, CancellationToken cancel)
+    {
+        if (EnquiryCheck.Email(order.Contact) is not { } to)
+            return;
+        var letters = new Letters(await catalog.ContentAsync(cancel), settings.PublicAddress);
+        foreach (var (place, line) in New(order))
+            if (letters.Of(order, line) is { } letter)
+                db.Add(Write(letters, $"{order.Number}/{place} {line.Kind}", order, to, letter, line.At));
+    }
+
+    /// <summary>Lines that the database has not numbered yet, with their place in the history: together with the order they name the event.</summary>
+    private static IEnumerable<(int Place, OrderEvent Line)> New(Order order)
+    {
+        var lines = order.History.Where(line => line.Id == 0).ToList();
+        return lines.Select((line, index) => (order.Changes - lines.Count + index + 1, line));
+    }
+
+    private OutgoingMail Write(Letters letters, string eventKey, Order order, string to, Letter letter, DateTimeOffset at) =>
+        OutgoingMail.Write(eventKey, order.Number, to, letter, (settings.Sender ?? letters.ShopEmail).Split('@')[^1], at);
+}

@@ -1,0 +1,75 @@
+using System.Globalization;
+using GrindShop.Shop.Engines;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Specs;
+
+namespace GrindShop.Shop.Orders;
+
+/// <summary>The paragraphs that letters share.</summary>
+internal sealed class LetterParts(CatalogContent content, string publicAddress)
+{
+    // Common practice, no source.
+    public const string Cautions = """
+        Before you run it: check piston-to-valve clearance, coil bind, retainer-to-seal clearance and rocker and pushrod geometry,
+        and look at the distributor gear's pattern early. The figures are a planning aid; the engine builder verifies them on the engine.
+        """;
+
+    private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
+
+    public string Signature => string.Join('\n', new[] { content.Rules.Settings.ShopName, content.Rules.Settings.Address, content.Rules.Settings.Phone });
+
+    public string Follow(Order order) => $"""
+        Follow the order here, without an account:
+        {publicAddress}/track/{order.TrackingCode}
+        Whoever has this address can see the order: pass it on only to whom it concerns.
+        """;
+
+    public string Asked(Order order) => List("What you asked for", [
+        .. order.Cams.SelectMany(cam => Asked(cam)),
+        order.CustomerReference is { } reference ? $"Your reference: {reference}" : "",
+    ]);
+
+    /// <summary>The shop's answer in words: verdict, blank, base circle, case, gear.</summary>
+    public string Computed(Order order) => List("What the computation says", order.Cams.SelectMany(Computed));
+
+    private IEnumerable<string> Asked(OrderCam cam)
+    {
+        var engine = content.Family(cam.Spec.EngineFamily)?.Name ?? cam.Spec.EngineFamily;
+        var pieces = cam.Quantity > 1 ? $"{cam.Quantity} pieces" : null;
+        yield return string.Join(", ", new[] { engine, cam.Spec.Lifter?.Words(), pieces }.OfType<string>());
+        yield return cam.Spec.Short();
+    }
+
+    private IEnumerable<string> Computed(OrderCam cam)
+    {
+        if (cam.Answer is not { } answer)
+            return [];
+        var fit = answer.Blanks.FirstOrDefault(blank => blank.PartNumber == cam.QuotedPartNumber) ?? answer.Best;
+        return [.. answer.Reasons, .. fit is null ? [] : Of(fit, content.Family(answer.Grind.EngineFamily))];
+    }
+
+    public static string Price(Order order) => List(
+        $"Price of order {order.Number}", [.. order.PriceLines.Select(line => $"{line.Text}: {PriceRules.Dollars(line.Amount)}"), $"Together: {PriceRules.Dollars(order.Price)}"]);
+
+    public static string Changes(OrderRevision revision) => List($"Change {revision.Number}", revision.Changes.Select(change => $"{change.Name}: {change.Was ?? "nothing"} -> {change.Now ?? "nothing"}"));
+
+    public static string Day(DateOnly day) => day.ToString("dddd, MMMM d, yyyy", Plain);
+
+    private static IEnumerable<string> Of(BlankFit fit, EngineFamily? family)
+    {
+        if (fit is { IntakeBaseCircleDiameterIn: { } intake, ExhaustBaseCircleDiameterIn: { } exhaust })
+            yield return Math.Abs(intake - exhaust) < .0005
+                ? $"Base circle from blank {fit.PartNumber}: {In(intake)} (diameter)."
+                : $"Base circles from blank {fit.PartNumber}: intake {In(intake)}, exhaust {In(exhaust)} (diameters).";
+        if (fit.LeastCaseLeftIn is { } left)
+            yield return $"At least {In(left)} of the hardened case is left under the lobes.";
+        if (fit.NeedsHeatTreat)
+            yield return "The blank is soft: it is rough ground, hardened at the heat-treater's, and then finish ground.";
+        if (family is { Gear: not GearPosition.None })
+            yield return $"Distributor gear: {fit.Gear.Reason}";
+    }
+
+    private static string In(double value) => value.ToString("0.000", Plain) + " in";
+
+    private static string List(string title, IEnumerable<string> lines) => $"{title}\n{string.Join('\n', lines.Where(line => line.Length > 0).Distinct().Select(line => $"- {line}"))}";
+}

@@ -1,0 +1,133 @@
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
+
+namespace GrindShop.Shop.Orders;
+
+/// <summary>What the shop writes to its customers, all of it in one place: plain text with the figures that were computed.</summary>
+public sealed class Letters(CatalogContent content, string publicAddress)
+{
+    /// <summary>The spec card, printed when the mail goes out.</summary>
+    public const string SpecCard = "spec-card";
+
+    /// <summary>The order's newest quote.</summary>
+    public const string Quote = "quote";
+
+    private readonly LetterParts _parts = new(content, publicAddress);
+
+    public string ShopEmail => content.Rules.Settings.Email;
+
+    /// <summary>The letter of a line of history, or null where the customer is not written to.</summary>
+    public Letter? Of(Order order, OrderEvent line) => line.Kind switch
+    {
+        OrderEventKind.Received => Received(order),
+        OrderEventKind.Quoted => Quoted(order),
+        OrderEventKind.Accepted => Accepted(order),
+        OrderEventKind.Shipped => Shipped(order),
+        OrderEventKind.Declined => Declined(order, line.What),
+        OrderEventKind.Expired => Expired(order),
+        OrderEventKind.Revised => Revised(order),
+        OrderEventKind.Cancelled => Cancelled(order, line.What),
+        _ => null,
+    };
+
+    private Letter Received(Order order) => Letter(order, "we have your specification", $"""
+        we have your camshaft specification. It is order {order.Number}; please give this number when you call or write.
+
+        {_parts.Asked(order)}
+
+        {(IsIncomplete(order) ? "Some things are still missing before we can say how it can be made. We will ask you." : _parts.Computed(order))}
+
+        Somebody at the shop looks at it next{(IsIncomplete(order) ? "." : " and names a price.")}
+
+        {_parts.Follow(order)}
+        """);
+
+    private Letter Quoted(Order order) => Letter(order, "our price", $"""
+        this is our price for your camshaft.
+
+        {LetterParts.Price(order)}
+
+        {_parts.Asked(order)}
+
+        {_parts.Computed(order)}
+
+        Nothing is ordered yet: it waits for your word. Accept it on the page named below, answer this mail or call us.
+        {(order.CurrentQuote is { } quote ? $"The price is valid until {LetterParts.Day(quote.ValidUntil)}; the quote is attached." : "")}
+
+        {_parts.Follow(order)}
+
+        {LetterParts.Cautions}
+        """) with { Papers = order.CurrentQuote is null ? [] : [Quote] };
+
+    private Letter Accepted(Order order) => Letter(order, $"promised for {LetterParts.Day(order.PromisedOn!.Value)}", $"""
+        thank you for the order. Your camshaft is promised for {LetterParts.Day(order.PromisedOn!.Value)}.
+
+        {LetterParts.Price(order)}
+
+        Next a blank is set aside for it, then it goes to the grinder.
+
+        {_parts.Follow(order)}
+        """);
+
+    private Letter Shipped(Order order) => Letter(order, "your camshaft has left the shop", $"""
+        your camshaft has left the shop. Its spec card is attached: lifts, durations, valve events and the distributor gear to run.
+
+        {LetterParts.Cautions}
+
+        {_parts.Follow(order)}
+        """) with { Papers = [SpecCard] };
+
+    private Letter Declined(Order order, string why) => Letter(order, "we cannot make it as described", $"""
+        we cannot make this camshaft as it was described.
+
+        Why: {why}
+
+        {_parts.Asked(order)}
+
+        If something may change, answer this mail or call us and we look at it again.
+
+        {_parts.Follow(order)}
+        """);
+
+    private Letter Expired(Order order) => Letter(order, "our price has run out", $"""
+        our price for your camshaft has run out. Nothing is lost: tell us, and we look at it again and renew it.
+
+        {_parts.Asked(order)}
+
+        {_parts.Follow(order)}
+        """);
+
+    private Letter Revised(Order order) => Letter(order, "changed as agreed", $"""
+        your order was changed as agreed with {order.Revisions[^1].AgreedBy}.
+
+        {LetterParts.Changes(order.Revisions[^1])}
+
+        {_parts.Asked(order)}
+
+        It is promised for {LetterParts.Day(order.PromisedOn!.Value)}. If this is not what you agreed to, call us at once.
+
+        {_parts.Follow(order)}
+        """);
+
+    private Letter Cancelled(Order order, string why) => Letter(order, "cancelled", $"""
+        your order is cancelled.
+
+        {why}
+
+        If this is a mistake, answer this mail or call us at once.
+
+        {_parts.Follow(order)}
+        """);
+
+    private static bool IsIncomplete(Order order) => order.Cams.Any(cam => cam.Answer is null);
+
+    /// <summary>Greeting, text and the shop's name below it.</summary>
+    private Letter Letter(Order order, string about, string text) => new($"Order {order.Number}: {about}", $"""
+        Hello {order.Contact.Name?.Trim() ?? ""},
+
+        {text}
+
+        {_parts.Signature}
+
+        """);
+}

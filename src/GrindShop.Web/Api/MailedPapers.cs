@@ -1,0 +1,35 @@
+using GrindShop.Papers;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Routing;
+
+namespace GrindShop.Web.Api;
+
+/// <summary>Prints the papers that go with mails.</summary>
+internal sealed class MailedPapers(OrderDesk desk, JobFloor floor, Catalog catalog, MailSettings mail, TimeProvider clock)
+{
+    public async Task<PrintedPaper?> PrintAsync(string paper, string orderNumber, CancellationToken cancel) => paper switch
+    {
+        Letters.SpecCard => await SpecCardAsync(orderNumber, cancel),
+        Letters.Quote => await QuoteAsync(orderNumber, cancel),
+        _ => null,
+    };
+
+    private async Task<PrintedPaper?> QuoteAsync(string orderNumber, CancellationToken cancel)
+    {
+        if (await desk.FindAsync(orderNumber, cancel) is not { CurrentQuote: { } quote } order)
+            return null;
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        var facts = new QuoteFacts(order, quote, settings, $"{mail.PublicAddress}/track/{order.TrackingCode}", clock.GetUtcNow());
+        return new PrintedPaper($"quote-{quote.Number}.pdf", QuotePaper.Print(facts));
+    }
+
+    private async Task<PrintedPaper?> SpecCardAsync(string orderNumber, CancellationToken cancel)
+    {
+        if ((await floor.JobsOfAsync(orderNumber, cancel)).LastOrDefault(job => job.ShippedAt is not null) is not { } job)
+            return null;
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        return new PrintedPaper($"spec-card-{job.Code}.pdf", SpecCardPaper.Print(new SpecCardFacts(job, settings, clock.GetUtcNow())));
+    }
+}

@@ -1,0 +1,34 @@
+using GrindShop.Shop.Mail;
+
+namespace GrindShop.Web.Desk;
+
+/// <summary>How the state of a mail is said and marked.</summary>
+public static class MailWords
+{
+    public static string Words(this MailState state) => state switch
+    {
+        MailState.Waiting => "waiting to go out",
+        MailState.Sending => "going out",
+        MailState.Sent => "sent",
+        MailState.Filed => "in the folder",
+        MailState.Unsure => "may have gone out",
+        _ => "not sent",
+    };
+
+    public static string Tone(this MailState state) => state switch
+    {
+        MailState.Sent => "ok",
+        MailState.Failed or MailState.Unsure => "no",
+        _ => "calm",
+    };
+
+    /// <summary>What a person should know about a mail that has not simply been sent.</summary>
+    public static string? Advice(this OutgoingMail mail, string nextAttempt) => mail.State switch
+    {
+        MailState.Waiting when mail.LastError is { } error => $"{error} It is tried again {nextAttempt}; {mail.Attempts} of {RetryRule.MostAttempts} attempts made.",
+        MailState.Filed => $"No mail server is set up: it was written into {mail.Via}.",
+        MailState.Unsure => $"{mail.LastError} Ask the customer, or look at the mail server, before you send it again.",
+        MailState.Failed => $"{mail.LastError} It is not tried again by itself.",
+        _ => null,
+    };
+}

@@ -1,0 +1,109 @@
+using GrindShop.Shop.Mail;
+using GrindShop.Shop.Orders;
+using GrindShop.Shop.Tests.Records;
+using GrindShop.Testing;
+using Microsoft.EntityFrameworkCore;
+using Npgsql;
+
+namespace GrindShop.Shop.Tests.Orders;
+
+/// <summary>What customers are told, and that each event is told once.</summary>
+public sealed class LettersTests : IAsyncLifetime
+{
+    private TestDatabase _database = null!;
+    private TestShop _shop = null!;
+
+    public async Task InitializeAsync()
+    {
+        _database = await ShopTemplates.Scenario.CopyAsync();
+        _shop = new TestShop(_database);
+    }
+
+    public async Task DisposeAsync()
+    {
+        await _shop.DisposeAsync();
+        await _database.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task Received_carries_what_was_computed_and_the_way_to_follow_it()
+    {
+        var order = await SubmitAsync();
+
+        var mail = Assert.Single(await _shop.Outbox.OfOrderAsync(order.Number));
+
+        var best = order.First.Answer!.Best!;
+        Assert.Equal($"Order {order.Number}: we have your specification", mail.Subject);
+        foreach (var expected in new[] { "Hello Una Thornquist,", order.First.Answer.Reasons[0], best.IntakeBaseCircleDiameterIn!.Value.ToString("0.000", null), best.Gear.Reason, $"/track/{order.TrackingCode}" })
+            Assert.Contains(expected, mail.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_step_is_told_with_its_figures()
+    {
+        var order = await SubmitAsync();
+        order = await StepAsync(order, () => _shop.Desk.QuoteAsync(order.Number, order.Version, order.First.Answer!.Best!.PartNumber, SomeOrders.Lines, "Petra"));
+        order = await StepAsync(order, () => _shop.Desk.AcceptAsync(order.Number, order.Version, SomeOrders.Today.AddDays(20), "Petra"));
+
+        var mails = await _shop.Outbox.OfOrderAsync(order.Number);
+
+        Assert.Equal(3, mails.Count);
+        Assert.Contains("Grinding: $300.00", mails[1].Text, StringComparison.Ordinal);
+        Assert.Contains("Tuesday, March 31, 2026", mails[2].Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Declined_says_why()
+    {
+        var order = await SubmitAsync();
+        await _shop.Desk.DeclineAsync(order.Number, order.Version, "No blank has the metal for it.", "Petra");
+
+        Assert.Contains("Why: No blank has the metal for it.", (await _shop.Outbox.OfOrderAsync(order.Number))[1].Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Enquiry_sent_twice_is_told_once()
+    {
+        var order = await SubmitAsync();
+        await SubmitAsync();
+
+        Assert.Single(await _shop.Outbox.OfOrderAsync(order.Number));
+    }
+
+    [Fact]
+    public async Task Refused_act_tells_nothing()
+    {
+        var order = await SubmitAsync();
+        await _shop.Desk.QuoteAsync(order.Number, order.Version + 1, SomeOrders.Blank, SomeOrders.Lines, "Petra");
+
+        Assert.Single(await _shop.Outbox.OfOrderAsync(order.Number));
+    }
+
+    [Fact]
+    public async Task Customer_without_an_address_is_not_written_to()
+    {
+        var order = (await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("phone", null, "555-555-0142"), "Petra")).Order!;
+
+        Assert.Empty(await _shop.Outbox.OfOrderAsync(order.Number));
+    }
+
+    [Fact]
+    public async Task Database_refuses_a_second_mail_of_one_event()
+    {
+        var mail = Assert.Single(await _shop.Outbox.OfOrderAsync((await SubmitAsync()).Number));
+        await using var db = _shop.Db();
+        db.Add(OutgoingMail.Write(mail.EventKey, mail.OrderNumber, mail.To, new Letter("again", "again"), "grindshop.example", TestShop.Now));
+
+        var refused = await Assert.ThrowsAsync<DbUpdateException>(() => db.SaveChangesAsync());
+
+        Assert.Equal(PostgresErrorCodes.UniqueViolation, Assert.IsType<PostgresException>(refused.InnerException).SqlState);
+    }
+
+    private async Task<Order> SubmitAsync() => (await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("key"), "Una")).Order!;
+
+    private async Task<Order> StepAsync(Order order, Func<Task<Outcome<Order>>> step)
+    {
+        Assert.Null((await step()).Refusal);
+        return (await _shop.Desk.FindAsync(order.Number))!;
+    }
+}
