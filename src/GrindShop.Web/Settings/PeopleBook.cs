@@ -102,7 +102,7 @@ public sealed class PeopleBook(IServiceScopeFactory scopes, TimeProvider clock)
     private static readonly Refusal LastOwner = new("lastOwner", "This is the last owner who can sign in: make somebody else an owner first.");
 
     /// <summary>Three groups of letters and digits that are not mistaken for one another.</summary>
-    internal static string Password() =>
+    public static string Password() =>
         $"{RandomNumberGenerator.GetString(Capitals, 4)}-{RandomNumberGenerator.GetString(Smalls, 5)}-{RandomNumberGenerator.GetString(Digits, 5)}";
 
     private static bool IsLastOwner(IReadOnlyList<Worker> people, Worker worker) =>
