@@ -2310,6 +2310,7 @@ namespace GrindShop.Shop.Records.Migrations
                         {
                             t.HasCheckConstraint("ck_repair_prices_amount", "amount > 0 AND kind IN ('Regrind', 'GearReplacement')");
                         });
+                });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Reply", b =>
                 {
