@@ -1,12 +1,15 @@
 using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
+using GrindShop.Shop.Drafts;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Planning;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
+using GrindShop.Shop.Starting;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -27,6 +30,10 @@ public static class ShopServices
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<CustomerMail>();
+        services.AddSingleton<StartRuleBook>();
+        services.AddSingleton<GrindBook>();
+        services.AddSingleton<DraftBook>();
+        services.AddHostedService<OldDrafts>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<CustomerDesk>();
         services.AddHostedService<QuoteExpiry>();

@@ -13,12 +13,13 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
 
     public static TheoryData<string, string> Everything => new()
     {
-        { "", "/" }, { "", "/spec" }, { "", "/api" }, { "", "/geometry" }, { "", "/geometry?engine=RV8-R&lifter=HydraulicRoller&i050=222&ilift=.335" },
+        { "", "/" }, { "", "/spec" }, { "", "/spec/guided" }, { "", "/spec/resume/NOSUCHDRAFT234567890" }, { "", "/grinds" },
+        { "", "/spec?engine=RV8-R&lifter=HydraulicRoller&i050=222&ilift=.335&order=1-2-3" }, { "", "/spec?grind=RV8-R-101" }, { "", "/api" }, { "", "/geometry" }, { "", "/geometry?engine=RV8-R&lifter=HydraulicRoller&i050=222&ilift=.335" },
         { "", "/learn" }, { "", "/learn/blanks" }, { "", "/learn/case" }, { "", "/learn/base-circle" }, { "", "/learn/separation" }, { "", "/learn/gears" },
         { "", "/track" }, { "", "/track/NOSUCHCODE2345" }, { "", "/sign-in" }, { "", "/not-found" }, { "", "/not-allowed" }, { "", "/error" },
         { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" }, { "Desk", "/desk/blanks" }, { "Desk", "/desk/mail" },
         { "Floor", "/floor" }, { "Floor", "/floor/jobs/J1180" }, { "Floor", "/floor/jobs/J1001" }, { "Floor", "/floor/jobs/J9" },
-        { "Owner", "/settings" }, { "Owner", "/settings/rules" }, { "Owner", "/settings/rules/gear/rear/steel/iron" }, { "Owner", "/settings/rules/no/such" }, { "Owner", "/settings/history" },
+        { "Owner", "/settings" }, { "Owner", "/settings/starting" }, { "Owner", "/settings/rules" }, { "Owner", "/settings/rules/gear/rear/steel/iron" }, { "Owner", "/settings/rules/no/such" }, { "Owner", "/settings/history" },
         { "Owner", "/office" }, { "Owner", "/office/buying" }, { "Owner", "/office/buying?show=all&part=RV8R-516-10" }, { "Owner", "/office/buying?show=closed" }, { "Owner", "/office/buying/new" },
         { "Owner", "/office/buying/PO-1052" }, { "Owner", "/office/buying/PO-1061" }, { "Owner", "/office/buying/PO-1001" }, { "Owner", "/office/buying/PO-9" },
         { "Owner", "/office/shelf" }, { "Owner", "/office/map" }, { "Owner", "/office/map?lifter=flat" }, { "Owner", "/office/millrun" }, { "Owner", "/office/millrun?part=RV8R-516-10" },

@@ -1,7 +1,9 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Starting;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 
@@ -10,6 +12,8 @@ namespace GrindShop.Shop.Demo;
 /// <summary>Adds what stands before any order: settings, catalog, stock, tables, people and customers.</summary>
 internal static class ScenarioCatalog
 {
+    private const int Opened = 365;
+
     public static async Task<ScenarioShop> AddAsync(ShopDb db, ShopScenario scenario, ScenarioCalendar calendar, CancellationToken cancel)
     {
         var lots = Lots(scenario, calendar);
@@ -22,15 +26,26 @@ internal static class ScenarioCatalog
         db.AddRange(scenario.Rules);
         db.AddRange(scenario.Prices.Adders);
         db.AddRange(scenario.Prices.BasePrices.Select(price => Price(price, scenario)));
+        AddWaysIn(db, scenario, calendar);
         await AddPeopleAsync(db, scenario.People, cancel);
         await db.SaveChangesAsync(cancel);
         var prices = new PriceRules(await db.BasePrices.ToListAsync(cancel), scenario.Prices.Adders, scenario.Settings.BlankMarkup);
         return new ScenarioShop(lots, prices, scenario.People, scenario.Vendors.FirstOrDefault(vendor => vendor.Kind == VendorKind.HeatTreater), scenario.Settings);
     }
 
+    /// <summary>What customers may start from: the rules of thumb and the named grinds, set by the owner when the shop opened.</summary>
+    private static void AddWaysIn(ShopDb db, ShopScenario scenario, ScenarioCalendar calendar)
+    {
+        var (by, at) = (Owner(scenario), calendar.At(Opened, ScenarioCalendar.StockComes));
+        db.Add(new StartRuleSet(1, scenario.StartRules, by, at, "The shop's rules of thumb when it opened."));
+        db.AddRange(scenario.Grinds.Select(grind => CatalogGrind.Add(grind.Code, grind.Family, grind.Entry, by, at, "In the list when the shop opened.")));
+    }
+
+    private static string Owner(ShopScenario scenario) => scenario.People.FirstOrDefault(person => person.Role == Roles.Owner)?.Name ?? Roles.Owner;
+
     private static List<BlankLot> Lots(ShopScenario scenario, ScenarioCalendar calendar)
     {
-        var by = scenario.People.FirstOrDefault(person => person.Role == Roles.Owner)?.Name ?? Roles.Owner;
+        var by = Owner(scenario);
         return [.. scenario.Lots.Select(lot => BlankLot.Receive(
             lot.Part, lot.LotNumber, lot.Location, lot.Quantity, by, calendar.At(lot.ReceivedDaysAgo, ScenarioCalendar.StockComes)))];
     }

@@ -3,6 +3,7 @@ using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Starting;
 
 namespace GrindShop.Shop.Demo;
 
@@ -31,8 +32,11 @@ public static class ScenarioReader
         var (prices, people) = (folder.Value<ScenarioPrices>("prices.json"), folder.List<ScenarioPerson>("people.json"));
         TableCheck.Check(folder, gears, lifters, prices, families, people);
         var orders = OrderRows.Read(folder, families, blanks, customers);
-        return folder.Value<ShopSettings>("limits.json") is { } settings && prices is not null
-            ? new ShopScenario(settings, [.. families.Values], [.. vendors.Values], [.. blanks.Values], [.. lots.Values], [.. gears, .. lifters], prices, people, [.. customers.Values], orders, PurchaseRows.Read(folder, blanks, lots), PurchaseRows.Terms(folder, blanks))
+        var startRules = folder.Value<StartRules>("start-rules.json");
+        GrindRows.CheckRules(folder, startRules, families);
+        var grinds = Keyed(folder, "grinds.csv", GrindRows.Read(folder, families), grind => grind.Code, "code");
+        return folder.Value<ShopSettings>("limits.json") is { } settings && prices is not null && startRules is not null
+            ? new ShopScenario(settings, [.. families.Values], [.. vendors.Values], [.. blanks.Values], [.. lots.Values], [.. gears, .. lifters], prices, startRules, [.. grinds.Values], people, [.. customers.Values], orders, PurchaseRows.Read(folder, blanks, lots), PurchaseRows.Terms(folder, blanks))
             : null;
     }
 

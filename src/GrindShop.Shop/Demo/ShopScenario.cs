@@ -1,10 +1,12 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Starting;
 
 namespace GrindShop.Shop.Demo;
 
@@ -17,6 +19,8 @@ public sealed record ShopScenario(
     IReadOnlyList<ScenarioLot> Lots,
     IReadOnlyList<CompatibilityRule> Rules,
     ScenarioPrices Prices,
+    StartRules StartRules,
+    IReadOnlyList<ScenarioGrind> Grinds,
     IReadOnlyList<ScenarioPerson> People,
     IReadOnlyList<Contact> Customers,
     IReadOnlyList<ScenarioOrder> Orders,
@@ -25,6 +29,9 @@ public sealed record ShopScenario(
 
 /// <summary>A lot of blanks as it came in.</summary>
 public sealed record ScenarioLot(string LotNumber, BlankPart Part, int Quantity, string Location, int ReceivedDaysAgo);
+
+/// <summary>A grind of the shop's list.</summary>
+public sealed record ScenarioGrind(string Code, EngineFamily Family, GrindEntry Entry);
 
 public sealed record ScenarioPrices(IReadOnlyList<ScenarioBasePrice> BasePrices, IReadOnlyList<PriceAdder> Adders);
 

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text.Json;
+using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Orders;
@@ -44,9 +45,6 @@ public sealed record Enquiry
 /// <summary>The two names of a new order: the spoken number and the secret tracking code.</summary>
 public sealed record OrderNumbers(string Number, string TrackingCode)
 {
-    /// <summary>Letters and digits that are not mistaken for one another on the phone.</summary>
-    private const string Alphabet = "23456789ABCDEFGHJKMNPQRSTVWXYZ";
-
     /// <param name="sequence">The next value of the database's order sequence.</param>
-    public static OrderNumbers Next(long sequence) => new($"C{sequence}", RandomNumberGenerator.GetString(Alphabet, 14));
+    public static OrderNumbers Next(long sequence) => new($"C{sequence}", SecretCode.Draw(14));
 }

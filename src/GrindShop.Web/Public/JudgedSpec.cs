@@ -1,4 +1,5 @@
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
 using GrindShop.Web.Drawings;
 
@@ -9,6 +10,9 @@ public sealed record JudgedSpec(FeasibilityAnswer Answer, FinishedCam Cam, Catal
 {
     /// <summary>What comes close, where the cam does not come from stock; filled after the answer is shown.</summary>
     public IReadOnlyList<NearestGrind> Nearest { get; init; } = [];
+
+    /// <summary>Price and date to be expected; null where they are not asked for.</summary>
+    public Outlook? Outlook { get; init; }
 
     /// <summary>Asks the catalog, away from the thread that serves the keyboard.</summary>
     public static Task<JudgedSpec> OfAsync(Catalog catalog, GrindSpec grind, CancellationToken cancel) => Task.Run(

@@ -1,13 +1,14 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Starting;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Public;
 
 public sealed partial class SpecFields
 {
-    private static readonly IReadOnlyList<(string, string)> Lifters = [.. Enum.GetValues<LifterType>().Select(lifter => (lifter.ToString(), Capital(lifter.Words())))];
+    internal static readonly IReadOnlyList<(string, string)> Lifters = [.. Enum.GetValues<LifterType>().Select(lifter => (lifter.ToString(), Capital(lifter.Words())))];
     private static readonly IReadOnlyList<(string, string)> Gears = [.. Enum.GetValues<DistributorGear>().Select(gear => (gear.ToString(), Capital(gear.Words())))];
     private static readonly IReadOnlyList<(string, string)> Sides = [.. Enum.GetValues<CamSide>().Select(side => (side.ToString(), side.ToString()))];
 
@@ -34,6 +35,14 @@ public sealed partial class SpecFields
     [Parameter]
     public bool AsksPurpose { get; set; } = true;
 
+    /// <summary>Whether every field says what it means.</summary>
+    [Parameter]
+    public bool Explains { get; set; }
+
+    /// <summary>Figures that were worked out as a starting point.</summary>
+    [Parameter]
+    public IReadOnlyList<StartFigure> Started { get; set; } = [];
+
     /// <summary>Every keystroke and choice.</summary>
     [Parameter]
     public EventCallback Changed { get; set; }
@@ -42,7 +51,7 @@ public sealed partial class SpecFields
         ? $"Leave it blank for the usual one. Also ground: {string.Join(", ", others)}."
         : "Leave it blank for the usual one.";
 
-    protected override void OnParametersSet() => _source = new FieldSource(Draft, [.. Reading.Completed.Problems, .. MoreProblems], Reading.Completed.Filled, Changed);
+    protected override void OnParametersSet() => _source = new FieldSource(Draft, [.. Reading.Completed.Problems, .. MoreProblems], Reading.Completed.Filled, Changed) { Explains = Explains, Started = Started };
 
     private IEnumerable<NumberField> Asked(IEnumerable<NumberField> fields) =>
         fields.Where(field => !field.IsLash || Reading.Spec.Lifter is { } lifter && lifter.IsSolid());

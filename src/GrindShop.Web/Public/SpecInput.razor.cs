@@ -1,5 +1,6 @@
 using System.Globalization;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Starting;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Public;
@@ -61,6 +62,10 @@ public sealed partial class SpecInput
 
     private FilledField? Filled => Source.FilledOf(Path);
 
+    private StartFigure? Started => Source.StartedOf(Path);
+
+    private string? Help => Source.Explains ? FieldHelp.Of(Path) : null;
+
     private string? InputMode => Range is null ? null : Range.Least < 0 ? "text" : "decimal";
 
     private string? Placeholder => Filled?.Value ?? Usual;
@@ -79,8 +84,12 @@ public sealed partial class SpecInput
             yield return $"{Id}-problem";
         if (Filled is not null)
             yield return $"{Id}-filled";
+        if (Started is not null)
+            yield return $"{Id}-started";
         if (HintText is { Length: > 0 })
             yield return $"{Id}-hint";
+        if (Help is not null)
+            yield return $"{Id}-help";
     }
 
     private Task ChangeAsync(string? text)

@@ -108,5 +108,5 @@ internal sealed class TestShop : IAsyncDisposable
 
     public Task<Outcome<Job>> StartAsync(Order order, string partNumber) => Allocation.StartAsync(order.Number, order.Version, partNumber, "Desk");
 
-    private T Of<T>() where T : notnull => _services.GetRequiredService<T>();
+    public T Of<T>() where T : notnull => _services.GetRequiredService<T>();
 }

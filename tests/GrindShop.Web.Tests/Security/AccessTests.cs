@@ -26,6 +26,9 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
     {
         ["/"] = Public,
         ["/spec"] = Public,
+        ["/spec/guided"] = Public,
+        ["/spec/resume/{code}"] = Public,
+        ["/grinds"] = Public,
         ["/geometry"] = Public,
         ["/learn"] = Public,
         ["/learn/{slug}"] = Public,
@@ -47,6 +50,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/settings/rules"] = ["Owner"],
         ["/settings/rules/{*key}"] = ["Owner"],
         ["/settings/history"] = ["Owner"],
+        ["/settings/starting"] = ["Owner"],
         ["/office/buying"] = ["Owner"],
         ["/office/buying/new"] = ["Owner"],
         ["/office/buying/{number}"] = ["Owner"],

@@ -722,6 +722,61 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Drafts.KeptDraft", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("ChangedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("changed_at");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("code");
+
+                    b.Property<int>("Revision")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer")
+                        .HasColumnName("revision");
+
+                    b.Property<string>("SubmitKey")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("submit_key");
+
+                    b.Property<string>("Texts")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("texts");
+
+                    b.HasKey("Id")
+                        .HasName("pk_kept_drafts");
+
+                    b.HasIndex("ChangedAt")
+                        .HasDatabaseName("ix_kept_drafts_changed_at");
+
+                    b.HasIndex("Code")
+                        .IsUnique()
+                        .HasDatabaseName("ix_kept_drafts_code");
+
+                    b.HasIndex("SubmitKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_kept_drafts_submit_key");
+
+                    b.ToTable("kept_drafts", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_kept_drafts_size", "length(texts::text) <= 80000");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Engines.EngineFamily", b =>
                 {
                     b.Property<int>("Id")
@@ -1078,6 +1133,102 @@ namespace GrindShop.Shop.Records.Migrations
                         {
                             t.HasCheckConstraint("ck_trade_rules_reason", "length(reason) > 0");
                         });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("code");
+
+                    b.Property<int>("EngineFamilyId")
+                        .HasColumnType("integer")
+                        .HasColumnName("engine_family_id");
+
+                    b.Property<string>("Entry")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("entry");
+
+                    b.Property<bool>("Retired")
+                        .HasColumnType("boolean")
+                        .HasColumnName("retired");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_catalog_grinds");
+
+                    b.HasIndex("Code")
+                        .IsUnique()
+                        .HasDatabaseName("ix_catalog_grinds_code");
+
+                    b.HasIndex("EngineFamilyId")
+                        .HasDatabaseName("ix_catalog_grinds_engine_family_id");
+
+                    b.ToTable("catalog_grinds", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<int>("CatalogGrindId")
+                        .HasColumnType("integer")
+                        .HasColumnName("catalog_grind_id");
+
+                    b.Property<string>("Entry")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("entry");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("why");
+
+                    b.HasKey("Id")
+                        .HasName("pk_catalog_grind_events");
+
+                    b.HasIndex("CatalogGrindId")
+                        .HasDatabaseName("ix_catalog_grind_events_catalog_grind_id");
+
+                    b.ToTable("catalog_grind_events", (string)null);
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
@@ -2217,6 +2368,53 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Starting.StartRuleSet", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer")
+                        .HasColumnName("number");
+
+                    b.Property<string>("Rules")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("rules");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("why");
+
+                    b.HasKey("Id")
+                        .HasName("pk_start_rule_sets");
+
+                    b.HasIndex("Number")
+                        .IsUnique()
+                        .HasDatabaseName("ix_start_rule_sets_number");
+
+                    b.ToTable("start_rule_sets", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_start_rule_sets_number", "number >= 1");
+                        });
+                });
+
             modelBuilder.Entity("Microsoft.AspNetCore.DataProtection.EntityFrameworkCore.DataProtectionKey", b =>
                 {
                     b.Property<int>("Id")
@@ -2527,6 +2725,28 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("BlankPart");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
+                        .WithMany()
+                        .HasForeignKey("EngineFamilyId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_catalog_grinds_engine_families_engine_family_id");
+
+                    b.Navigation("EngineFamily");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Grinds.GrindEvent", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Grinds.CatalogGrind", null)
+                        .WithMany("History")
+                        .HasForeignKey("CatalogGrindId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_catalog_grind_events_catalog_grinds_catalog_grind_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
                 {
                     b.HasOne("GrindShop.Shop.Orders.Order", null)
@@ -2742,6 +2962,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("History");
 
                     b.Navigation("Lines");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
+                {
+                    b.Navigation("History");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>

@@ -1,0 +1,42 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace GrindShop.Web.Public;
+
+/// <summary>What a device has kept by itself: the code of its draft, and texts that the shop has not heard of.</summary>
+public sealed record DeviceTexts(string? Code, Dictionary<string, string>? Typed);
+
+/// <summary>The device's side of a draft. A connection that is gone is no fault here: the device keeps on by itself.</summary>
+public sealed class DeviceDraft(IJSObjectReference page) : IAsyncDisposable
+{
+    public static async Task<DeviceDraft> OpenAsync(IJSRuntime js) =>
+        new(await js.InvokeAsync<IJSObjectReference>("import", "./Public/SpecForm.razor.js"));
+
+    /// <summary>Begins to keep what is typed in this form, and tells what was kept before.</summary>
+    public async Task<DeviceTexts> WatchAsync(ElementReference form) =>
+        await page.InvokeAsync<DeviceTexts?>("watch", form) ?? new DeviceTexts(null, null);
+
+    public Task KeptAsync(string code, IReadOnlyDictionary<string, string> texts) => TellAsync("kept", code, texts);
+
+    public Task ForgetAsync() => TellAsync("forget");
+
+    public async ValueTask DisposeAsync()
+    {
+        await TellAsync("unwatch");
+        await QuietlyAsync(page.DisposeAsync());
+    }
+
+    private Task TellAsync(string what, params object?[] arguments) => QuietlyAsync(page.InvokeVoidAsync(what, arguments));
+
+    private static async Task QuietlyAsync(ValueTask call)
+    {
+        try
+        {
+            await call;
+        }
+        catch (Exception error) when (error is JSDisconnectedException or OperationCanceledException)
+        {
+            // Nobody is there any more.
+        }
+    }
+}
