@@ -1,4 +1,5 @@
 using GrindShop.Shop.Allocating;
+using GrindShop.Shop.BlankCatalog;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Drafts;
@@ -24,6 +25,9 @@ public static class ShopServices
         services.TryAddSingleton(TimeProvider.System);
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
+        services.AddSingleton<CatalogDesk>();
+        services.AddSingleton<BlankFileStore>();
+        services.AddSingleton<CatalogImport>();
         services.AddSingleton(new Catalog(new OwnPool(connectionString, "catalog")));
         services.AddSingleton<RuleBook>();
         services.AddSingleton<Receiving>();
@@ -35,6 +39,8 @@ public static class ShopServices
         services.AddSingleton<DraftBook>();
         services.AddHostedService<OldDrafts>();
         services.AddSingleton<OrderDesk>();
+        services.AddSingleton<LotChoice>();
+        services.AddSingleton<CallerBook>();
         services.AddSingleton<CustomerDesk>();
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();

@@ -43,7 +43,7 @@ public sealed record BlankRegion(PreparedBlank Blank, IReadOnlyList<RegionStep> 
             cancel.ThrowIfCancellationRequested();
             var wished = lobe with { DurationAt050CrankDeg = lobe.DurationAt050CrankDeg + longer, AdvertisedDurationCrankDeg = lobe.AdvertisedDurationCrankDeg + longer };
             return room < least || !PolynomialLaw.TrySolve(wished, out var law, out _) ? null
-                : Turn(new BandJudge(new FinishLobe(law, nominal.Follower), rules.Limits(blank.Part), null, room), outline, least);
+                : Turn(new BandJudge(new FinishLobe(law, nominal.Follower), rules.Limits(blank), null, room), outline, least);
         }
         RegionStep? At(double longer) => Reach(nominal.Intake, blank.Intake, longer) is { } intake && Reach(nominal.Exhaust, blank.Exhaust, longer) is { } exhaust
             ? new RegionStep(nominal.Intake.DurationAt050CrankDeg + longer, intake + exhaust)

@@ -24,7 +24,7 @@ internal sealed class SpecServing
     /// <summary>Judges metal and case only; the rules of the trade are the caller's.</summary>
     public Serving From(PreparedBlank blank, ShopRules rules)
     {
-        var (part, limits) = (blank.Part, rules.Limits(blank.Part));
+        var (part, limits) = (blank.Part, rules.Limits(blank));
         var least = Math.Max(part.LeastBaseCircleIn, _family.LeastBaseCircleIn);
         var nominal = part.Nominal;
         var change = new LobeChange(_intake, _weights, _roomIn, least);
