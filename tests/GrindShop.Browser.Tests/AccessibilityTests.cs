@@ -17,14 +17,17 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         { "", "/spec?engine=RV8-R&lifter=HydraulicRoller&i050=222&ilift=.335&order=1-2-3" }, { "", "/spec?grind=RV8-R-101" }, { "", "/api" }, { "", "/geometry" }, { "", "/geometry?engine=RV8-R&lifter=HydraulicRoller&i050=222&ilift=.335" },
         { "", "/learn" }, { "", "/learn/blanks" }, { "", "/learn/case" }, { "", "/learn/base-circle" }, { "", "/learn/separation" }, { "", "/learn/gears" },
         { "", "/track" }, { "", "/track/NOSUCHCODE2345" }, { "", "/sign-in" }, { "", "/not-found" }, { "", "/not-allowed" }, { "", "/error" },
-        { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" }, { "Desk", "/desk/blanks" }, { "Desk", "/desk/mail" },
+        { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" }, { "Desk", "/desk/blanks" }, { "Desk", "/desk/mail" }, { "Desk", "/desk/call" },
         { "Floor", "/floor" }, { "Floor", "/floor/jobs/J1180" }, { "Floor", "/floor/jobs/J1001" }, { "Floor", "/floor/jobs/J9" },
         { "Owner", "/settings" }, { "Owner", "/settings/starting" }, { "Owner", "/settings/rules" }, { "Owner", "/settings/rules/gear/rear/steel/iron" }, { "Owner", "/settings/rules/no/such" }, { "Owner", "/settings/history" },
         { "Owner", "/settings/prices" }, { "Owner", "/settings/prices/adder/RUSH" }, { "Owner", "/settings/prices/no/such" }, { "Owner", "/settings/shop" }, { "Owner", "/settings/people" },
         { "Owner", "/settings/people/nobody" },
         { "Owner", "/office" }, { "Owner", "/office/buying" }, { "Owner", "/office/buying?show=all&part=RV8R-516-10" }, { "Owner", "/office/buying?show=closed" }, { "Owner", "/office/buying/new" },
         { "Owner", "/office/buying/PO-1052" }, { "Owner", "/office/buying/PO-1061" }, { "Owner", "/office/buying/PO-1001" }, { "Owner", "/office/buying/PO-9" },
-        { "Owner", "/office/millrun" }, { "Owner", "/office/millrun?part=RV8R-516-10" },
+        { "Owner", "/office/blanks" }, { "Owner", "/office/blanks/RV8R-516-08" }, { "Owner", "/office/blanks/SI6F-516-07" }, { "Owner", "/office/blanks/NO-SUCH" }, { "Owner", "/office/blanks/new" },
+        { "Owner", "/office/blanks/RV8R-516-08/edit" }, { "Owner", "/office/blanks/import" }, { "Owner", "/office/receive" }, { "Owner", "/lots/L466" }, { "Desk", "/lots/L503" }, { "Floor", "/lots/L9" },
+        { "Floor", "/floor/count" }, { "Floor", "/floor/count?lot=L466" },
+        { "Owner", "/office/shelf" }, { "Owner", "/office/map" }, { "Owner", "/office/map?lifter=flat" }, { "Owner", "/office/millrun" }, { "Owner", "/office/millrun?part=RV8R-516-10" },
     };
 
     [Theory]
@@ -48,6 +51,8 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         await page.ClickAsync("#add-line");
         await page.ClickAsync("#line-0-strike");
         await page.ClickAsync("#deposit-form summary");
+        await page.SelectOptionAsync("#kind", "Regrind");
+        await Assertions.Expect(page.Locator("#measured")).ToBeVisibleAsync();
         await CheckAsync(page, "/desk-price light");
         await page.OpenAsync((await page.Locator("a[href^='/track/']").First.GetAttributeAsync("href"))!);
         await page.ClickAsync(".answer summary");

@@ -4,6 +4,7 @@ using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Demo;
 

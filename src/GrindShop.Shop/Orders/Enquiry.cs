@@ -36,6 +36,9 @@ public sealed record Enquiry
 
     public string? CustomerReference { get; init; }
 
+    /// <summary>The words of a call or a visit as the desk typed them; they go into the history.</summary>
+    public string? AsSaid { get; init; }
+
     public CamEntry Cam => new() { Kind = Kind, Quantity = Quantity, Spec = Spec, ReceivedCondition = ReceivedCondition };
 
     /// <summary>SHA-256 of the content without the key, hexadecimal.</summary>

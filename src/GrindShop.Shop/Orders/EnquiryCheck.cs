@@ -11,6 +11,13 @@ public static class EnquiryCheck
     /// <param name="inTheWay">What stands in the way of ordering the cam itself.</param>
     public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, IEnumerable<FieldProblem> inTheWay) => [.. inTheWay, .. ContactProblems(enquiry)];
 
+    /// <summary>What even the desk cannot take in: nobody to answer to, or text that cannot be kept. The cam itself may be incomplete or contradictory; it is asked for later.</summary>
+    public static IReadOnlyList<FieldProblem> DeskProblems(Enquiry enquiry, IEnumerable<FieldProblem> inTheWay) =>
+        [.. inTheWay.Where(problem => problem.Field is "notes" or "use"), .. ContactProblems(enquiry), .. SaidProblems(enquiry)];
+
+    private static IEnumerable<FieldProblem> SaidProblems(Enquiry enquiry) =>
+        SpecCheck.Text(enquiry.AsSaid, SpecCheck.LongestNote, "line", "What was said") is { } problem ? [problem] : [];
+
     /// <summary>The e-mail address in its one spelling, or null.</summary>
     public static string? Email(Contact contact) => Blank(contact.Email)?.ToLowerInvariant();
 

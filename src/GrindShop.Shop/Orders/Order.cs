@@ -88,7 +88,7 @@ public sealed partial class Order
             StateSince = at,
         };
         order._cams.Add(new OrderCam(1, enquiry.Cam, answer));
-        order.Note(OrderEventKind.Received, by, at, $"Specification received ({enquiry.Channel.Words()}).");
+        order.Note(OrderEventKind.Received, by, at, enquiry.AsSaid is { } said ? $"Taken in ({enquiry.Channel.Words()}). As said: {said}" : $"Specification received ({enquiry.Channel.Words()}).");
         return order;
     }
 

@@ -23,6 +23,14 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
         return await ReceiveAsync(enquiry, look.Answer, by, cancel);
     }
 
+    /// <summary>The desk takes in what was said, complete or not; nothing that was said is lost, and what is missing is asked later.</summary>
+    public async Task<SubmitResult> TakeAsync(Enquiry enquiry, string by, CancellationToken cancel = default)
+    {
+        var look = await catalog.LookAsync(enquiry.Cam, cancel);
+        var problems = EnquiryCheck.DeskProblems(enquiry, look.Problems);
+        return problems.Count > 0 ? new SubmitResult(null, problems) : await ReceiveAsync(enquiry, look.Answer, by, cancel);
+    }
+
     private async Task<SubmitResult> ReceiveAsync(Enquiry enquiry, FeasibilityAnswer? answer, string by, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);

@@ -25,6 +25,7 @@ public static class WebServices
         services.AddScoped<AuthenticationStateProvider, StillSignedIn>();
         services.AddMudServices();
         services.AddScoped<ThemeChoice>();
+        services.AddSingleton<Office.BlankBook>();
         services.AddHealthChecks().AddDbContextCheck<ShopDb>("database");
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.Limits.MaxRequestBodySize = 1_000_000);
     }
@@ -41,6 +42,7 @@ public static class WebServices
         app.MapStaticAssets().AllowAnonymous();
         app.MapShopApi();
         app.MapPapers();
+        app.MapBlanks();
         app.MapTables();
         app.MapSignInOut();
         app.MapHealth();

@@ -33,6 +33,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public FakeTimeProvider Clock { get; } = new(Now);
 
+    public IDbContextFactory<ShopDb> Factory => Of<IDbContextFactory<ShopDb>>();
+
     public Catalog Catalog => Of<Catalog>();
 
     public RuleBook Rules => Of<RuleBook>();
@@ -46,6 +48,8 @@ internal sealed class TestShop : IAsyncDisposable
     public CustomerDesk Customer => Of<CustomerDesk>();
 
     public SpecIntake Intake => Of<SpecIntake>();
+
+    public CallerBook Callers => Of<CallerBook>();
 
     public Receiving Receiving => Of<Receiving>();
 
@@ -74,7 +78,7 @@ internal sealed class TestShop : IAsyncDisposable
 
     public ChangeListener Listener => Of<ChangeListener>();
 
-    public ShopDb Db() => Of<IDbContextFactory<ShopDb>>().CreateDbContext();
+    public ShopDb Db() => Factory.CreateDbContext();
 
     public async ValueTask DisposeAsync()
     {

@@ -1,0 +1,161 @@
+using GrindShop.Shop;
+using GrindShop.Shop.Engines;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
+using GrindShop.Web.Public;
+using GrindShop.Web.Shell;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace GrindShop.Web.Desk;
+
+/// <summary>A form for typing while listening: one line for the cam, read as it is typed, and who calls.</summary>
+public sealed partial class CallPage : LivePage, IAsyncDisposable
+{
+    /// <summary>A pause in typing after which the shop answers and looks who calls.</summary>
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(200);
+
+    private const string Example = "230/236 @.050 .355 112+4 hyd roller";
+
+    private readonly LatestOnly _judging = new(), _looking = new();
+    private IReadOnlyList<EngineFamily> _families = [];
+    private IReadOnlyList<KnownCaller> _callers = [];
+    private IReadOnlyList<string> _problems = [];
+    private CallHeard _heard = CallHeard.Of("", []);
+    private IJSObjectReference? _keeper;
+    private ElementReference _line;
+    private Refusal? _refusal;
+    private bool _taking;
+
+    private CallDraft Draft { get; set; } = new();
+
+    [Inject]
+    private SpecIntake Intake { get; set; } = default!;
+
+    [Inject]
+    private CallerBook Callers { get; set; } = default!;
+
+    [Inject]
+    private NavigationManager Navigation { get; set; } = default!;
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = default!;
+
+    private string Verdict => _heard.Answer is not { } answer ? "No answer yet: engine, lifter, intake lift and duration make one"
+        : answer.Best is { } best ? $"{answer.Verdict.Words()}: {best.PartNumber}{(best.InStock ? "" : $", about {best.LeadTimeDays} days")}"
+        : $"{answer.Verdict.Words()}. {answer.Reasons.FirstOrDefault()}";
+
+    public async ValueTask DisposeAsync()
+    {
+        _judging.Dispose();
+        _looking.Dispose();
+        Dispose();
+        if (_keeper is null)
+            return;
+        try
+        {
+            await _keeper.DisposeAsync();
+        }
+        catch (JSDisconnectedException)
+        {
+            // The browser has gone, and its module with it.
+        }
+    }
+
+    protected override async Task ReadAsync()
+    {
+        _families = (await Catalog.ContentAsync()).Families;
+        Hear();
+    }
+
+    /// <summary>What was typed before a reload comes back.</summary>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!firstRender)
+            return;
+        _keeper = await Js.InvokeAsync<IJSObjectReference>("import", "./Desk/CallPage.razor.js");
+        if (await _keeper.InvokeAsync<CallDraft?>("start") is { } kept)
+        {
+            Draft = kept;
+            Hear();
+            StateHasChanged();
+            await Task.WhenAll(JudgeAsync(), LookAsync());
+        }
+        await _line.FocusAsync();
+    }
+
+    private async Task LineAsync(string text)
+    {
+        Draft.Line = text;
+        Hear();
+        await KeepAsync();
+        await JudgeAsync();
+    }
+
+    private void Hear() => _heard = CallHeard.Of(Draft.Readable(), _families) is var heard && heard.Grind is not null && heard.Grind == _heard.Grind
+        ? heard with { Answer = _heard.Answer }
+        : heard;
+
+    private async Task JudgeAsync()
+    {
+        var cancel = _judging.Next();
+        if (_heard.Grind is not { } grind || _heard.Answer is not null)
+            return;
+        await Task.Delay(Pause, Clock, cancel);
+        var answer = await Task.Run(() => Catalog.JudgeAsync(grind, cancel), cancel);
+        cancel.ThrowIfCancellationRequested();
+        _heard = _heard with { Answer = answer };
+        StateHasChanged();
+    }
+
+    private async Task WhoAsync(Action type)
+    {
+        type();
+        await KeepAsync();
+        await LookAsync();
+    }
+
+    /// <summary>The caller is a known customer: what is known of them is put into the form, and the order goes to them.</summary>
+    private async Task ChooseAsync(Customer customer)
+    {
+        (Draft.Name, Draft.Phone, Draft.Email) = (customer.Name, customer.Phone ?? Draft.Phone, customer.Email ?? "");
+        await KeepAsync();
+        await LookAsync();
+    }
+
+    private async Task LookAsync()
+    {
+        var cancel = _looking.Next();
+        await Task.Delay(Pause, Clock, cancel);
+        var callers = await Callers.FindAsync(Draft.Contact, cancel);
+        cancel.ThrowIfCancellationRequested();
+        _callers = callers;
+        StateHasChanged();
+    }
+
+    private async Task KeepAsync()
+    {
+        if (_keeper is not null)
+            await _keeper.InvokeVoidAsync("keep", Draft);
+    }
+
+    private async Task TakeAsync()
+    {
+        if (_taking)
+            return;
+        (_taking, _refusal) = (true, null);
+        await KeepAsync();
+        var result = await Intake.TakeAsync(Draft.Enquiry(_heard.Reading) with { AsSaid = string.IsNullOrWhiteSpace(_heard.Line) ? null : _heard.Line.Trim() }, await SignsAsAsync());
+        (_problems, _refusal, _taking) = ([.. result.Problems.Select(problem => problem.Message)], result.Refusal, false);
+        if (result.Order is not { } order)
+            return;
+        await _keeper!.InvokeVoidAsync("drop");
+        Navigation.NavigateTo($"/desk/orders/{order.Number}");
+    }
+
+    private Task TakeAsNewAsync()
+    {
+        Draft.Key = new CallDraft().Key;
+        return TakeAsync();
+    }
+}
