@@ -3,8 +3,8 @@ using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
-using GrindShop.Shop.Specs;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Demo;
 
