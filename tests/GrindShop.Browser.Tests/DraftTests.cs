@@ -87,6 +87,7 @@ public sealed class DraftTests(Browser browser) : IClassFixture<Browser>
         await Expect(other).ToHaveTitleAsync(new System.Text.RegularExpressions.Regex("Ridgetop V8.*222/222.*Can be ground"));
         await Expect(other.Locator("#contact-name")).ToHaveValueAsync("");
 
+        await Expect(page.Locator("#start-afresh")).ToBeVisibleAsync();
         await page.OpenAsync(link);
         await page.Locator("#earlier-draft button").ClickAsync();
         await Expect(page.Locator("#contact-name")).ToHaveValueAsync("Ida Torrance");
