@@ -35,7 +35,7 @@ public sealed class ShopSettingsBook(IDbContextFactory<ShopDb> factory, TimeProv
             return new ShopEditResult(wrong, null);
         if (!db.ChangeTracker.HasChanges())
             return Refused(new Refusal("unchanged", "Nothing was changed."));
-        return await SavedAsync(db, cancel) ? new ShopEditResult(wrong, null) : Refused(await StaleAsync(db, cancel));
+        return await db.TrySaveAsync(cancel) ? new ShopEditResult(wrong, null) : Refused(await StaleAsync(db, cancel));
     }
 
     private Dictionary<string, string> Write(ShopDb db, ShopSettings settings, ShopEdit edit, string by)
@@ -50,19 +50,6 @@ public sealed class ShopSettingsBook(IDbContextFactory<ShopDb> factory, TimeProv
                 db.Add(new RuleChange(KeyStart + field.Key, field.Name, before, after, edit.Why.Trim(), by, clock.GetUtcNow()));
         }
         return wrong;
-    }
-
-    private static async Task<bool> SavedAsync(ShopDb db, CancellationToken cancel)
-    {
-        try
-        {
-            await db.SaveChangesAsync(cancel);
-            return true;
-        }
-        catch (DbUpdateConcurrencyException)
-        {
-            return false;
-        }
     }
 
     private static async Task<Refusal> StaleAsync(ShopDb db, CancellationToken cancel)

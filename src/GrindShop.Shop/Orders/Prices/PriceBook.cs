@@ -2,7 +2,6 @@ using GrindShop.Shop.Engines;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;
 using Microsoft.EntityFrameworkCore;
-using Npgsql;
 
 namespace GrindShop.Shop.Orders;
 
@@ -49,7 +48,7 @@ public sealed class PriceBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
         if (before == after)
             return new Refusal("unchanged", "This is what the price list says already.");
         db.Add(new RuleChange(HistoryKey(edit.Key), entry.Subject, before, after, edit.Why.Trim(), by, clock.GetUtcNow()));
-        return await SavedAsync(db, cancel) ? entry : await StaleAsync(edit.Key, cancel);
+        return await db.TrySaveAsync(cancel) ? entry : await StaleAsync(edit.Key, cancel);
     }
 
     private static void Write(ShopDb db, PriceEntry entry, PriceEdit edit)
@@ -75,20 +74,6 @@ public sealed class PriceBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
         ?? (PricePlaces.Of(key, await db.EngineFamilies.ToListAsync(cancel)) is { } place && place.Key == key ? place : null);
 
     private static string HistoryKey(string key) => $"price/{key}";
-
-    /// <summary>False where somebody else was faster.</summary>
-    private static async Task<bool> SavedAsync(ShopDb db, CancellationToken cancel)
-    {
-        try
-        {
-            await db.SaveChangesAsync(cancel);
-            return true;
-        }
-        catch (DbUpdateException error) when (error is DbUpdateConcurrencyException || error.InnerException is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation })
-        {
-            return false;
-        }
-    }
 
     private async Task<Refusal> StaleAsync(string key, CancellationToken cancel)
     {
