@@ -1,4 +1,5 @@
 using GrindShop.Shop.Blanks;
+using UglyToad.PdfPig.Tokens;
 
 namespace GrindShop.Papers.Tests;
 
@@ -16,6 +17,8 @@ public class LotLabelPaperTests
             Assert.Contains(text, paper.All, StringComparison.Ordinal);
         Assert.DoesNotContain("QUARANTINE", paper.All, StringComparison.Ordinal);
         Assert.Empty(paper.Overlaps());
+        // Readers stumble over an empty content stream, so the page has a single one.
+        Assert.IsType<IndirectReferenceToken>(paper.Pages.Single().Dictionary.Data["Contents"]);
     }
 
     [Fact]

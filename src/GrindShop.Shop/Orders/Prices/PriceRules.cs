@@ -38,7 +38,7 @@ public sealed class PriceRules(IEnumerable<PriceEntry> list, decimal blankMarkup
 
     private static PriceLine Base(BasePrice price) => new("base", price.Subject, price.Amount)
     {
-        Why = $"Because this is the shop's price for a {price.EngineFamily.Name} cam with {price.Lifter.Words()}s.",
+        Why = $"Because this is what the shop asks for grinding a cam of the {price.EngineFamily.Name} for {price.Lifter.Words()}s.",
         Figures = $"Price list: {Dollars(price.Amount)}.",
     };
 
