@@ -31,6 +31,7 @@ public sealed class CallTests(Browser browser) : IClassFixture<Browser>
         await page.Keyboard.PressAsync("Tab");
         await page.Keyboard.TypeAsync("Corin Orlowe");
         await Expect(page.Locator("#caller-title ~ ul a").First).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^C1"));
+        await Expect(page.Locator(".them").First).ToHaveTextAsync("It is Corin Orlowe");
         await page.Keyboard.PressAsync("Alt+4");
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator("#phone")).Not.ToHaveValueAsync("");
