@@ -34,6 +34,10 @@ public static class ShopServices
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<CustomerMail>();
+        services.AddSingleton<MailIntake>();
+        services.AddSingleton<MailboxState>();
+        services.AddSingleton<MailboxWorker>();
+        services.AddHostedService(provider => provider.GetRequiredService<MailboxWorker>());
         services.AddSingleton<StartRuleBook>();
         services.AddSingleton<GrindBook>();
         services.AddSingleton<DraftBook>();

@@ -14,6 +14,7 @@ internal static class MailServices
         services.AddSingleton<MailWriter>();
         services.AddSingleton<Postman>();
         services.AddSingleton<Outbox>();
+        services.AddSingleton<Mailbox>();
         services.AddHostedService<MailWorker>();
     }
 

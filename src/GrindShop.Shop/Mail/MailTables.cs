@@ -29,10 +29,31 @@ internal sealed class OutgoingMailTable : IEntityTypeConfiguration<OutgoingMail>
     }
 }
 
+internal sealed class IncomingMailTable : IEntityTypeConfiguration<IncomingMail>
+{
+    public void Configure(EntityTypeBuilder<IncomingMail> table)
+    {
+        table.ToTable("incoming_mails", t => t.HasCheckConstraint("ck_incoming_mails_fate", "(fate NOT IN ('NewOrder', 'Added') OR order_number IS NOT NULL) AND (fate <> 'PutAside' OR reason IS NOT NULL)"));
+        table.HasIndex(mail => mail.Source).IsUnique();
+        table.HasIndex(mail => mail.MessageId).IsUnique();
+        table.HasIndex(mail => mail.OrderNumber);
+        table.Property(mail => mail.Source).HasMaxLength(600);
+        table.Property(mail => mail.MessageId).HasMaxLength(320);
+        table.Property(mail => mail.From).HasMaxLength(320);
+        table.Property(mail => mail.FromName).HasMaxLength(100);
+        table.Property(mail => mail.Subject).HasMaxLength(OutgoingMail.LongestSubject);
+        table.Property(mail => mail.Text).HasMaxLength(OutgoingMail.LongestText);
+        table.Property(mail => mail.Reason).HasMaxLength(OutgoingMail.LongestError);
+        table.Property(mail => mail.Attachments).HasJson();
+    }
+}
+
 public static class MailSets
 {
     extension(ShopDb db)
     {
         public DbSet<OutgoingMail> OutgoingMails => db.Set<OutgoingMail>();
+
+        public DbSet<IncomingMail> IncomingMails => db.Set<IncomingMail>();
     }
 }

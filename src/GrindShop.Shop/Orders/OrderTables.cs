@@ -57,6 +57,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.Property(order => order.Contact).HasJson();
         table.Property(order => order.Version).IsRowVersion();
         table.HasOne(order => order.Customer).WithMany().HasForeignKey(order => order.CustomerId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany<IncomingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.HasMany<OutgoingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.Ignore(order => order.First);
         table.HasMany(order => order.Cams).WithOne().HasForeignKey(cam => cam.OrderId).OnDelete(DeleteBehavior.Restrict);
