@@ -79,7 +79,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
             await page.FillAsync("#contact-name", "Axel Brandt");
             await page.FillAsync("#contact-phone", "555-0142-77");
             await page.ClickAsync("#send");
-            await page.WaitForURLAsync("**/track/*");
+            await page.WaitForSelectorAsync("ol.way");
             await CheckAsync(page, $"/track-{name} {(dark ? "dark" : "light")}");
         }
     }
