@@ -37,7 +37,7 @@ public static class ShopServices
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<CustomerMail>();
         services.AddSingleton<MailIntake>();
-        services.AddSingleton<MailboxState>();
+        services.AddSingleton<MailSorting>();
         services.AddSingleton<MailboxWorker>();
         services.AddHostedService(provider => provider.GetRequiredService<MailboxWorker>());
         services.AddSingleton<StartRuleBook>();

@@ -6,7 +6,7 @@ namespace GrindShop.Shop.Mail;
 /// <summary>The words of an HTML mail. Nothing in it is run, fetched or kept but its text.</summary>
 public static class HtmlText
 {
-    private static readonly HashSet<HtmlTagId> Hidden = [HtmlTagId.Script, HtmlTagId.Style, HtmlTagId.Head, HtmlTagId.Title, HtmlTagId.Template, HtmlTagId.NoScript];
+    private static readonly HashSet<HtmlTagId> Hidden = [HtmlTagId.Script, HtmlTagId.Style, HtmlTagId.Head, HtmlTagId.Title, HtmlTagId.NoScript];
     private static readonly HashSet<HtmlTagId> Breaks = [HtmlTagId.Br, HtmlTagId.P, HtmlTagId.Div, HtmlTagId.TR, HtmlTagId.LI, HtmlTagId.H1, HtmlTagId.H2, HtmlTagId.H3, HtmlTagId.Table];
 
     public static string Read(string html)

@@ -15,6 +15,7 @@ internal static class MailServices
         services.AddSingleton<Postman>();
         services.AddSingleton<Outbox>();
         services.AddSingleton<Mailbox>();
+        services.AddSingleton<MailTray>();
         services.AddHostedService<MailWorker>();
     }
 

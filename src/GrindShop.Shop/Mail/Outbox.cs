@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Mail;
 
-/// <summary>The mails that went out, wait to, or came in, for the people of the shop.</summary>
+/// <summary>The mails that went out or wait to, for the people of the shop.</summary>
 public sealed class Outbox(IDbContextFactory<ShopDb> factory, TimeProvider clock)
 {
     /// <summary>Mails of one order, oldest first.</summary>
@@ -20,20 +20,6 @@ public sealed class Outbox(IDbContextFactory<ShopDb> factory, TimeProvider clock
         return await db.OutgoingMails.AsNoTracking()
             .OrderByDescending(mail => mail.State == MailState.Failed || mail.State == MailState.Unsure).ThenByDescending(mail => mail.Id)
             .Take(most).ToListAsync(cancel);
-    }
-
-    /// <summary>Mails that came in for one order, oldest first.</summary>
-    public async Task<IReadOnlyList<IncomingMail>> ComeInAsync(string orderNumber, CancellationToken cancel = default)
-    {
-        await using var db = await factory.CreateDbContextAsync(cancel);
-        return await db.IncomingMails.AsNoTracking().Where(mail => mail.OrderNumber == orderNumber).OrderBy(mail => mail.Id).ToListAsync(cancel);
-    }
-
-    /// <summary>The newest mails that came in.</summary>
-    public async Task<IReadOnlyList<IncomingMail>> NewestComeInAsync(int most, CancellationToken cancel = default)
-    {
-        await using var db = await factory.CreateDbContextAsync(cancel);
-        return await db.IncomingMails.AsNoTracking().OrderByDescending(mail => mail.Id).Take(most).ToListAsync(cancel);
     }
 
     /// <summary>A person has a mail that is stuck sent once more.</summary>

@@ -7,7 +7,7 @@ public enum OrderEventKind
     Asked,
     Answered,
 
-    /// <summary>A mail of the customer's came in.</summary>
+    /// <summary>A mail about the order came in.</summary>
     Wrote,
     Quoted,
     Accepted,

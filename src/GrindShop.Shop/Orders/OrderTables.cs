@@ -100,6 +100,13 @@ public static class OrderSets
 
         public DbSet<Order> Orders => db.Set<Order>();
 
+        /// <summary>The whole order, and nobody else changes it until the transaction ends.</summary>
+        internal async Task<Order> LockOrderAsync(string number, CancellationToken cancel)
+        {
+            await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {number} FOR UPDATE", cancel);
+            return await OrderDesk.Whole(db).SingleAsync(order => order.Number == number, cancel);
+        }
+
         /// <summary>Draws the next order number; numbers are never used twice, though a failed submit may leave a gap.</summary>
         public async Task<OrderNumbers> NextOrderNumbersAsync(CancellationToken cancel) =>
             OrderNumbers.Next(await db.Database.SqlQueryRaw<long>($"SELECT nextval('{ShopDb.OrderSequence}') AS \"Value\"").SingleAsync(cancel));

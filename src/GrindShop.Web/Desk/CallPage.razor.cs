@@ -22,7 +22,7 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
     private IReadOnlyList<KnownCaller> _callers = [];
     private IReadOnlyList<string> _problems = [];
     private CallHeard _heard = CallHeard.Of("", []);
-    private IJSObjectReference? _keeper;
+    private TabKeeper<CallDraft>? _keeper;
     private ElementReference _line;
     private Refusal? _refusal;
     private bool _taking;
@@ -50,16 +50,8 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
         _judging.Dispose();
         _looking.Dispose();
         Dispose();
-        if (_keeper is null)
-            return;
-        try
-        {
+        if (_keeper is not null)
             await _keeper.DisposeAsync();
-        }
-        catch (JSDisconnectedException)
-        {
-            // The browser has gone, and its module with it.
-        }
     }
 
     protected override async Task ReadAsync()
@@ -73,8 +65,8 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
     {
         if (!firstRender)
             return;
-        _keeper = await Js.InvokeAsync<IJSObjectReference>("import", "./Desk/CallPage.razor.js");
-        if (await _keeper.InvokeAsync<CallDraft?>("start") is { } kept)
+        (_keeper, var kept) = await TabKeeper<CallDraft>.StartAsync(Js, "call-draft");
+        if (kept is not null)
         {
             Draft = kept;
             Hear();
@@ -136,7 +128,7 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
     private async Task KeepAsync()
     {
         if (_keeper is not null)
-            await _keeper.InvokeVoidAsync("keep", Draft);
+            await _keeper.KeepAsync(Draft);
     }
 
     private async Task TakeAsync()
@@ -149,7 +141,7 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
         (_problems, _refusal, _taking) = ([.. result.Problems.Select(problem => problem.Message)], result.Refusal, false);
         if (result.Order is not { } order)
             return;
-        await _keeper!.InvokeVoidAsync("drop");
+        await _keeper!.DropAsync();
         Navigation.NavigateTo($"/desk/orders/{order.Number}");
     }
 

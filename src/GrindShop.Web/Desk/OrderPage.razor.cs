@@ -18,6 +18,7 @@ public sealed partial class OrderPage : LivePage
     private CompletedSpec? _completed;
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private IReadOnlyList<OutgoingMail> _mails = [];
+    private IReadOnlyList<IncomingMail> _cameIn = [];
     private string _by = "";
     private readonly Dictionary<int, string> _parts = [];
     private int _ordinal = 1;
@@ -35,6 +36,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private Outbox Outbox { get; set; } = default!;
+
+    [Inject]
+    private MailTray Tray { get; set; } = default!;
 
     private string Wanted => Number.Trim().ToUpperInvariant();
 
@@ -75,6 +79,7 @@ public sealed partial class OrderPage : LivePage
         await _work!.HearAsync();
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
+        _cameIn = await Tray.OfOrderAsync(Wanted);
         await CompleteAsync();
         _read = _work.Number;
     }

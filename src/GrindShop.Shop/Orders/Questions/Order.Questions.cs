@@ -49,16 +49,6 @@ public sealed partial class Order
         return Replied(given.Count, by, at);
     }
 
-    /// <summary>A mail of the customer's came in; an order that waited for an answer goes back to the desk.</summary>
-    internal void Wrote(string from, string subject, DateTimeOffset at)
-    {
-        var what = subject.Length == 0 ? "Wrote an e-mail." : $"Wrote an e-mail: {subject}";
-        if (State == OrderState.WaitingForCustomer)
-            Enter(OrderState.New, OrderEventKind.Answered, from, at, what);
-        else
-            Note(OrderEventKind.Wrote, from, at, what);
-    }
-
     /// <summary>Answers that come late are told to the desk all the same.</summary>
     private Order Replied(int count, string by, DateTimeOffset at)
     {
