@@ -17,8 +17,8 @@ public sealed class PasteTests(Browser browser) : IClassFixture<Browser>
         await page.FocusAsync("#paste");
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator("#text")).ToBeFocusedAsync();
-        await page.Keyboard.InsertTextAsync("From: Corin Orlowe <corin.orlowe@example.net>\nSubject: cam for the tow rig\n\n222/228 @.050 .335 110+4 hyd roller\nneeds to idle smooth\n");
-        await Expect(page.Locator("#email")).ToHaveValueAsync("corin.orlowe@example.net");
+        await page.Keyboard.InsertTextAsync("From: Corin Orlowe <corin.orlowe@example.com>\nSubject: cam for the tow rig\n\n222/228 @.050 .335 110+4 hyd roller\nneeds to idle smooth\n");
+        await Expect(page.Locator("#email")).ToHaveValueAsync("corin.orlowe@example.com");
         await Expect(page.Locator("#heard")).ToContainTextAsync("intake 222 crank degrees, exhaust 228 crank degrees");
         await Expect(page.Locator("#rest")).ToContainTextAsync("idle smooth");
         await Expect(page.Locator("#ask li").First).ToContainTextAsync("Which engine");
@@ -34,6 +34,7 @@ public sealed class PasteTests(Browser browser) : IClassFixture<Browser>
         await LookAsync(page, "paste-order");
 
         await page.OpenAsync("/desk/mail/paste");
+        await Expect(page.Locator("#text")).ToBeFocusedAsync();
         await page.Keyboard.InsertTextAsync("It is the ridgetop");
         await page.Keyboard.PressAsync("Alt+2");
         await page.Keyboard.TypeAsync("somebody@example.org");
@@ -44,7 +45,7 @@ public sealed class PasteTests(Browser browser) : IClassFixture<Browser>
         await page.FillAsync("#email", "");
         await page.Keyboard.PressAsync("Control+Enter");
         await Expect(page.Locator("#problem")).ToBeVisibleAsync();
-        await page.FillAsync("#email", "corin.orlowe@example.net");
+        await page.FillAsync("#email", "corin.orlowe@example.com");
         await Expect(page.Locator("#goes-to")).ToContainTextAsync("as the customer's words");
         await LookAsync(page, "paste-answer");
         await page.Keyboard.PressAsync("Control+Enter");

@@ -7,12 +7,15 @@ namespace GrindShop.Shop.Mail;
 /// <param name="From">Address; empty where none is named.</param>
 public sealed partial record PastedMail(string From, string FromName, string Subject, string Text)
 {
-    /// <summary>Lines at the top that name something about the mail, in the words of RFC 5322, 3.6 (and "Sent", which mail programs write when they pass one on).</summary>
+    /// <summary>
+    /// Lines at the top that name something about the mail, in the words of RFC 5322, 3.6 (and "Sent", which mail programs write when they pass one on), with an
+    /// empty line below them.
+    /// </summary>
     public static PastedMail Of(string pasted)
     {
         var lines = pasted.ReplaceLineEndings("\n").TrimStart('\n').Split('\n');
         var heads = lines.TakeWhile(line => Head().IsMatch(line)).Select(line => Head().Match(line)).ToList();
-        if (!heads.Exists(head => Is(head, "From")))
+        if (!heads.Exists(head => Is(head, "From")) || lines.Length <= heads.Count + 1 || lines[heads.Count].Trim().Length > 0)
             return new PastedMail("", "", "", pasted);
         var sender = Value(heads, "From");
         MailboxAddress.TryParse(sender, out var from);

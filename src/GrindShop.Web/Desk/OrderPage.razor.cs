@@ -19,6 +19,7 @@ public sealed partial class OrderPage : LivePage
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private IReadOnlyList<OutgoingMail> _mails = [];
     private IReadOnlyList<IncomingMail> _cameIn = [];
+    private IReadOnlyList<KnownCaller> _callers = [];
     private string _by = "";
     private readonly Dictionary<int, string> _parts = [];
     private int _ordinal = 1;
@@ -39,6 +40,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private MailTray Tray { get; set; } = default!;
+
+    [Inject]
+    private CallerBook Callers { get; set; } = default!;
 
     private string Wanted => Number.Trim().ToUpperInvariant();
 
@@ -80,6 +84,7 @@ public sealed partial class OrderPage : LivePage
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
         _cameIn = await Tray.OfOrderAsync(Wanted);
+        _callers = _work.Order is { } order ? [.. (await Callers.FindAsync(order.Contact)).Where(caller => caller.Sure)] : [];
         await CompleteAsync();
         _read = _work.Number;
     }

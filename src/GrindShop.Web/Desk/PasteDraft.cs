@@ -27,11 +27,11 @@ public sealed class PasteDraft
         Text = MailText.Cut(Text.Trim(), OutgoingMail.LongestText),
     };
 
-    /// <summary>Sender and subject that stand above a pasted text move to their fields, where those are still empty.</summary>
+    /// <summary>Sender and subject that stand above a pasted text move to their fields, unless another sender was typed.</summary>
     public void Paste(string text)
     {
         Text = text;
-        if (Email.Length > 0 || PastedMail.Of(text) is not { From.Length: > 0 } pasted)
+        if (PastedMail.Of(text) is not { From.Length: > 0 } pasted || (Email.Length > 0 && Mail.From != pasted.From))
             return;
         (Email, Name, Subject, Text) = (pasted.From, Name.Length > 0 ? Name : pasted.FromName, Subject.Length > 0 ? Subject : pasted.Subject, pasted.Text);
     }

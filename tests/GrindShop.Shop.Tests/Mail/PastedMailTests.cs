@@ -12,6 +12,9 @@ public class PastedMailTests
     [Theory]
     [InlineData("230/236 @.050")]
     [InlineData("To: you\nhello")]
+    [InlineData("From: u")]
+    [InlineData("From: una@example.com\n")]
+    [InlineData("From: una@example.com\nhello")]
     [InlineData("")]
     public void Text_alone_stays_as_it_is(string text) => Assert.Equal(new PastedMail("", "", "", text), PastedMail.Of(text));
 

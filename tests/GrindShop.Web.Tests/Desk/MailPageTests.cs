@@ -2,7 +2,7 @@ using System.Text;
 using Bunit;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
-using GrindShop.Shop.Records;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Web.Desk;
 using GrindShop.Web.Security;
 using MailKit.Security;
@@ -64,8 +64,9 @@ public sealed class MailPageTests(StaffShop shop) : IClassFixture<StaffShop>
     public async Task Mailbox_says_when_it_was_read_and_why_not()
     {
         await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var content = await shop.Get<Catalog>().ContentAsync();
         var settings = new MailSettings { Imap = new MailServer("mail.example.com", 993, SecureSocketOptions.SslOnConnect, "desk", "secret") };
-        var facts = browser.Render<MailboxFacts>(given => given.Add(it => it.Settings, settings).Add(it => it.Mark, new MailboxMark("x")).Add(it => it.Shop, ShopSettings.Defaults));
+        var facts = browser.Render<MailboxFacts>(given => given.Add(it => it.Settings, settings).Add(it => it.Mark, new MailboxMark("x")).Add(it => it.Shop, content.Rules.Settings));
 
         Assert.Equal("The mailbox at mail.example.com:993 has not been read yet.", facts.Find("#mailbox").TextContent);
         Assert.DoesNotContain("secret", facts.Markup, StringComparison.Ordinal);
