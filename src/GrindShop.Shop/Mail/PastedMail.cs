@@ -18,7 +18,7 @@ public sealed partial record PastedMail(string From, string FromName, string Sub
         if (!heads.Exists(head => Is(head, "From")) || lines.Length <= heads.Count + 1 || lines[heads.Count].Trim().Length > 0)
             return new PastedMail("", "", "", pasted);
         var sender = Value(heads, "From");
-        MailboxAddress.TryParse(sender, out var from);
+        var from = MailboxAddress.TryParse(sender, out var mailbox) && OutgoingMail.IsAddress(mailbox.Address) ? mailbox : null;
         return new PastedMail(from?.Address.ToLowerInvariant() ?? "", from?.Name ?? "", Value(heads, "Subject"), string.Join('\n', lines[heads.Count..]).TrimStart('\n'));
     }
 

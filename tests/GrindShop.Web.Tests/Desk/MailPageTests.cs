@@ -1,8 +1,8 @@
 using System.Text;
 using Bunit;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
-using GrindShop.Shop.Feasibility;
 using GrindShop.Web.Desk;
 using GrindShop.Web.Security;
 using MailKit.Security;
