@@ -1,11 +1,4 @@
-<<<<<<< HEAD
 // Forms of the desk by keyboard alone, and kept by this browser tab until they are taken in.
-=======
-// A call by keyboard alone, and kept by this browser tab until it is taken in.
-const key = "call-draft";
-const places = { Digit1: "#line", Digit2: "#name", Digit3: "#notes", Digit4: ".them", Digit5: ".kind input:checked" };
-
->>>>>>> main
 function press(event) {
     const form = document.querySelector("form.keyed");
     if (!form) return;

@@ -84,12 +84,9 @@ public sealed partial class OrderPage : LivePage
         await _work!.HearAsync();
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
-<<<<<<< ours
         _cameIn = await Tray.OfOrderAsync(Wanted);
         _callers = _work.Order is { } order ? [.. (await Callers.FindAsync(order.Contact)).Where(caller => caller.Sure)] : [];
-=======
         _unfinished = await UnfinishedAsync();
->>>>>>> theirs
         await CompleteAsync();
         _read = _work.Number;
     }

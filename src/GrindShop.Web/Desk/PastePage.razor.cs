@@ -15,7 +15,7 @@ public sealed partial class PastePage : LivePage, IAsyncDisposable
     private readonly LatestOnly _looking = new();
     private IReadOnlyList<EngineFamily> _families = [];
     private IReadOnlyList<KnownCaller> _callers = [];
-    private CallHeard _heard = CallHeard.Of("", []);
+    private CallHeard _heard = CallHeard.Of(new CallDraft(), []);
     private OrderOfMail? _order;
     private TabKeeper<PasteDraft>? _keeper;
     private ElementReference _text;
@@ -80,7 +80,7 @@ public sealed partial class PastePage : LivePage, IAsyncDisposable
         await LookAsync();
     }
 
-    private void Hear() => _heard = CallHeard.Of(MailEnquiry.Said(Draft.Mail), _families);
+    private void Hear() => _heard = CallHeard.Of(new CallDraft { Line = MailEnquiry.Said(Draft.Mail) }, _families);
 
     /// <summary>Whose mail is it, and about which order?</summary>
     private async Task LookAsync()
