@@ -6,6 +6,7 @@ using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Orders.Finding;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Starting;
@@ -35,6 +36,7 @@ public static class ShopServices
         services.AddHostedService<OldDrafts>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<CallerBook>();
+        services.AddSingleton<OrderSearch>();
         services.AddSingleton<CustomerDesk>();
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
