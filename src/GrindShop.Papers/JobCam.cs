@@ -21,7 +21,7 @@ internal sealed class JobCam(Job job)
 
     public GrindSpec Grind { get; } = Answer(job).Grind;
 
-    public BlankFit Fit { get; } = Answer(job).Blanks.First(fit => fit.PartNumber == job.BlankLot!.BlankPart.PartNumber);
+    public BlankFit Fit { get; } = job.Fit ?? throw new ArgumentException($"Job {job.Code} was never judged on its blank.", nameof(job));
 
     public string Engine => Grind.Side is { } side ? $"{Family.Name} ({Family.Code}), {side.ToString().ToLowerInvariant()} cam" : $"{Family.Name} ({Family.Code})";
 

@@ -19,10 +19,20 @@ internal static class RepairTraveler
         y = sheet.Title(Sheet.Left, y + 6, Sheet.Width, cam.Kind == WorkKind.Regrind ? "Grind to" : "The cam");
         y = Rows.Draw(sheet, Sheet.Left, y, SpecWords.Fields.Select(field => (field.Name, Value: field.Read(cam.Spec))).Where(row => row.Value is not null).Select(row => new[] { row.Name, row.Value! }));
         if (cam.Kind == WorkKind.Regrind)
+            y = Metal(sheet, cam, y);
+        if (cam is { Kind: WorkKind.Regrind, Answer: null })
             y = sheet.Lines(Sheet.Left, y + 12, Sheet.Width, "Measure base circle and lobes first: whether the used cam has the metal for this grind is judged at receipt. Stop and tell the desk if it has not.", Weight.SemiBold, 9) - 4;
         y = RouteTable.Draw(sheet, facts, y + 10);
         y = sheet.Room(y + 7, 52);
         Cautions.Draw(sheet, sheet.Title(Sheet.Left, y, Sheet.Width, "Cautions"), 7.6, Cautions.Shop);
         return sheet.Finish($"{job.Code}, order {order.Number}, printed {Figures.Moment(facts.Shop.ShopTime(facts.PrintedAt))}, {facts.Shop.ShopName}");
     }
+
+    /// <summary>What the used cam's metal allows, where it was measured.</summary>
+    private static double Metal(Sheet sheet, OrderCam cam, double y) => cam.Answer?.Best is not { } fit ? y : Rows.Draw(sheet, Sheet.Left, y,
+    [
+        ["Grind to base circle, intake", $"{Figures.In(fit.IntakeBaseCircleDiameterIn)} {LobeTable.Inch}"],
+        ["Grind to base circle, exhaust", $"{Figures.In(fit.ExhaustBaseCircleDiameterIn)} {LobeTable.Inch}"],
+        ["Comes off, least to most", $"{Figures.In(fit.MinRemovalIn)} to {Figures.In(fit.MaxRemovalIn)} {LobeTable.Inch}"],
+    ]);
 }

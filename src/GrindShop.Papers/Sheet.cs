@@ -32,6 +32,18 @@ internal sealed class Sheet
         AddPage();
     }
 
+    private Sheet(string title, ShopSettings shop, DateTimeOffset printedAt, double widthPt, double heightPt)
+        : this(title, shop, printedAt)
+    {
+        var page = _document.Pages[0];
+        (page.Width, page.Height) = (XUnit.FromPoint(widthPt), XUnit.FromPoint(heightPt));
+        _pages[0].Dispose();
+        _pages[0] = XGraphics.FromPdfPage(page);
+    }
+
+    /// <summary>One small page without a last line.</summary>
+    public static Sheet Label(string title, ShopSettings shop, DateTimeOffset printedAt, double widthPt, double heightPt) => new(title, shop, printedAt, widthPt, heightPt);
+
     public XGraphics Ink => _pages[^1];
 
     /// <summary>Where something of this height may start: here, or at the top of the next page when it does not fit any more.</summary>
@@ -87,8 +99,15 @@ internal sealed class Sheet
         for (var i = 0; i < _pages.Count; i++)
         {
             Foot(_pages[i], lastLine, $"page {i + 1} of {_pages.Count}");
-            _pages[i].Dispose();
         }
+        return Close();
+    }
+
+    /// <summary>The file as it stands.</summary>
+    public byte[] Close()
+    {
+        foreach (var page in _pages)
+            page.Dispose();
         using var file = new MemoryStream();
         _document.Save(file, closeStream: false);
         return file.ToArray();

@@ -1,4 +1,5 @@
 using GrindShop.Shop.Allocating;
+using GrindShop.Shop.BlankCatalog;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Drafts;
@@ -7,6 +8,7 @@ using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Orders.Finding;
+using GrindShop.Shop.Planning;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Starting;
@@ -24,6 +26,9 @@ public static class ShopServices
         services.TryAddSingleton(TimeProvider.System);
         services.AddNpgsqlDataSource(connectionString);
         services.AddDbContextFactory<ShopDb>(options => options.UseShop(connectionString));
+        services.AddSingleton<CatalogDesk>();
+        services.AddSingleton<BlankFileStore>();
+        services.AddSingleton<CatalogImport>();
         services.AddSingleton(new Catalog(new OwnPool(connectionString, "catalog")));
         services.AddSingleton<RuleBook>();
         services.AddSingleton<Receiving>();
@@ -35,6 +40,7 @@ public static class ShopServices
         services.AddSingleton<DraftBook>();
         services.AddHostedService<OldDrafts>();
         services.AddSingleton<OrderDesk>();
+        services.AddSingleton<LotChoice>();
         services.AddSingleton<CallerBook>();
         services.AddSingleton<OrderSearch>();
         services.AddSingleton<CustomerDesk>();
@@ -51,6 +57,8 @@ public static class ShopServices
         services.AddSingleton<BuyingTerms>();
         services.AddMail();
         services.AddSingleton<MillRunBook>();
+        services.AddSingleton<ShelfBook>();
+        services.AddSingleton<BlankMap>();
         services.AddSingleton<ChangeListener>();
         services.AddHostedService(provider => provider.GetRequiredService<ChangeListener>());
         return services;

@@ -12,7 +12,7 @@ namespace GrindShop.Benchmarks;
 [MemoryDiagnoser]
 public class FeasibilityBenchmarks
 {
-    private readonly ShopScenario scenario = ScenarioReader.Read(SeedFolder()).Scenario!;
+    private readonly ShopScenario scenario = ScenarioReader.Read(Seeds.Folder()).Scenario!;
     private EngineFamily family = null!;
     private ShopRules rules = null!;
     private GrindSpec grind = null!;
@@ -74,13 +74,5 @@ public class FeasibilityBenchmarks
                 LobeSeparationCamDeg = 108 + i % 13 * .5,
             },
         };
-    }
-
-    private static string SeedFolder()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "GrindShop.sln")))
-            folder = folder.Parent ?? throw new DirectoryNotFoundException("Run the benchmarks inside the repository.");
-        return Path.Combine(folder.FullName, "seed");
     }
 }

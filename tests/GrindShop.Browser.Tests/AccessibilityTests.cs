@@ -22,7 +22,10 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         { "Owner", "/settings" }, { "Owner", "/settings/starting" }, { "Owner", "/settings/rules" }, { "Owner", "/settings/rules/gear/rear/steel/iron" }, { "Owner", "/settings/rules/no/such" }, { "Owner", "/settings/history" },
         { "Owner", "/office" }, { "Owner", "/office/buying" }, { "Owner", "/office/buying?show=all&part=RV8R-516-10" }, { "Owner", "/office/buying?show=closed" }, { "Owner", "/office/buying/new" },
         { "Owner", "/office/buying/PO-1052" }, { "Owner", "/office/buying/PO-1061" }, { "Owner", "/office/buying/PO-1001" }, { "Owner", "/office/buying/PO-9" },
-        { "Owner", "/office/millrun" }, { "Owner", "/office/millrun?part=RV8R-516-10" },
+        { "Owner", "/office/blanks" }, { "Owner", "/office/blanks/RV8R-516-08" }, { "Owner", "/office/blanks/SI6F-516-07" }, { "Owner", "/office/blanks/NO-SUCH" }, { "Owner", "/office/blanks/new" },
+        { "Owner", "/office/blanks/RV8R-516-08/edit" }, { "Owner", "/office/blanks/import" }, { "Owner", "/office/receive" }, { "Owner", "/lots/L466" }, { "Desk", "/lots/L503" }, { "Floor", "/lots/L9" },
+        { "Floor", "/floor/count" }, { "Floor", "/floor/count?lot=L466" },
+        { "Owner", "/office/shelf" }, { "Owner", "/office/map" }, { "Owner", "/office/map?lifter=flat" }, { "Owner", "/office/millrun" }, { "Owner", "/office/millrun?part=RV8R-516-10" },
     };
 
     [Theory]
@@ -46,6 +49,8 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         await page.ClickAsync("#add-line");
         await page.ClickAsync("#line-0-strike");
         await page.ClickAsync("#deposit-form summary");
+        await page.SelectOptionAsync("#kind", "Regrind");
+        await Assertions.Expect(page.Locator("#measured")).ToBeVisibleAsync();
         await CheckAsync(page, "/desk-price light");
         await page.OpenAsync((await page.Locator("a[href^='/track/']").First.GetAttributeAsync("href"))!);
         await page.ClickAsync(".answer summary");
@@ -74,7 +79,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
             await page.FillAsync("#contact-name", "Axel Brandt");
             await page.FillAsync("#contact-phone", "555-0142-77");
             await page.ClickAsync("#send");
-            await page.WaitForURLAsync("**/track/*");
+            await page.WaitForSelectorAsync("ol.way");
             await CheckAsync(page, $"/track-{name} {(dark ? "dark" : "light")}");
         }
     }

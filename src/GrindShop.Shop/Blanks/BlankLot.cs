@@ -55,6 +55,17 @@ public sealed class BlankLot
     /// <summary>What may be promised to a job now.</summary>
     public int Available => IsQuarantined ? 0 : Free;
 
+    /// <summary>Grinding stock per side by the newest sample, in; null where none was measured.</summary>
+    public double? MeasuredStockIn { get; private set; }
+
+    /// <summary>Case depth by the newest sample, in; null where none was measured.</summary>
+    public double? MeasuredCaseIn { get; private set; }
+
+    /// <summary>What may be counted on. Needs the part.</summary>
+    public LotMetal Metal => LotMetal.Of(BlankPart, MeasuredStockIn, MeasuredCaseIn);
+
+    public List<LotSample> Samples { get; private set; } = [];
+
     public List<StockMovement> Movements { get; private set; } = [];
 
     /// <summary>Jobs that hold a blank of the lot. Needs the book to be loaded.</summary>
@@ -164,6 +175,17 @@ public sealed class BlankLot
         var before = $"heat {Named(HeatNumber)}, certificate {Named(Certificate)}";
         (HeatNumber, Certificate) = (heatNumber.Trim(), certificate.Trim());
         return Move(StockMovementKind.Correct, 0, 0, by, at, $"{reason.Trim().TrimEnd('.')}; before: {before}");
+    }
+
+    /// <summary>Writes a sample down; its figures count from now on. Needs the part.</summary>
+    public Outcome<StockMovement> Measure(SampleFigures figures, string by, DateTimeOffset at)
+    {
+        var sample = LotSample.Of(BlankPart, figures, by, at);
+        if (!sample.Succeeded)
+            return sample.Refusal;
+        Samples.Add(sample.Value);
+        (MeasuredStockIn, MeasuredCaseIn) = (figures.StockIn ?? MeasuredStockIn, figures.CaseDepthIn ?? MeasuredCaseIn);
+        return Move(StockMovementKind.Measure, 0, 0, by, at, sample.Value.Words());
     }
 
     private static string Named(string text) => text.Length == 0 ? "none" : text;

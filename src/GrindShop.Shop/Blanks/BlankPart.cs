@@ -126,7 +126,27 @@ public sealed class BlankPart
 
     public required int LeadTimeDays { get; init; }
 
+    /// <summary>What the supplier calls it; empty where nobody has asked.</summary>
+    public string SupplierPart { get; init; } = "";
+
+    /// <summary>Nose and drive end as cut: dowels, threads, drive gear or keyway; empty means as usual for the engine.</summary>
+    public string DriveEnd { get; init; } = "";
+
+    /// <summary>Journal diameters from the front, in; empty means the engine's own.</summary>
+    public double[] JournalDiametersIn { get; init; } = [];
+
+    /// <summary>The older part number that this one replaces; the older one is used up and not bought again.</summary>
+    public string? Supersedes { get; init; }
+
+    /// <summary>Part numbers that may be bought or used instead.</summary>
+    public string[] Alternates { get; init; } = [];
+
     public string Notes { get; init; } = "";
+
+    public uint Version { get; private set; }
+
+    /// <summary>Shaft, pressed-on gear and its fit: a cam of three pieces, whatever state its lobes are in.</summary>
+    public bool IsThreePiece => Gear == CamGear.PressedIron;
 
     public bool IsSoft => Hardening == Hardening.Soft;
 }

@@ -23,10 +23,17 @@ internal sealed class BlankPartTable : IEntityTypeConfiguration<BlankPart>
             t.HasCheckConstraint("ck_blank_parts_shape", "(form = 'FullRound') = (nominal IS NULL) AND (form = 'FullRound') = (round_diameter_in IS NOT NULL)");
             t.HasCheckConstraint("ck_blank_parts_case", "(hardening IN ('Induction', 'Carburized')) = (case_depth_in IS NOT NULL)");
             t.HasCheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0");
+            t.HasCheckConstraint("ck_blank_parts_buying", "supersedes <> part_number");
         });
-        table.HasIndex(part => part.PartNumber).IsUnique();
+        table.HasAlternateKey(part => part.PartNumber);
         table.Property(part => part.PartNumber).HasMaxLength(40);
         table.Property(part => part.Nominal).HasJson();
+        table.Property(part => part.SupplierPart).HasMaxLength(60);
+        table.Property(part => part.DriveEnd).HasMaxLength(200);
+        table.Property(part => part.Supersedes).HasMaxLength(40);
+        table.Property(part => part.Version).IsRowVersion();
+        table.HasIndex(part => part.Supersedes).IsUnique();
+        table.HasOne<BlankPart>().WithMany().HasForeignKey(part => part.Supersedes).HasPrincipalKey(part => part.PartNumber).OnDelete(DeleteBehavior.Restrict);
         table.HasOne(part => part.EngineFamily).WithMany().HasForeignKey(part => part.EngineFamilyId).OnDelete(DeleteBehavior.Restrict);
         table.HasOne(part => part.Supplier).WithMany().HasForeignKey(part => part.SupplierId).OnDelete(DeleteBehavior.Restrict);
     }
@@ -47,7 +54,20 @@ internal sealed class BlankLotTable : IEntityTypeConfiguration<BlankLot>
         table.Property(lot => lot.QuarantineReason).HasMaxLength(500);
         table.HasOne(lot => lot.Supplier).WithMany().HasForeignKey(lot => lot.SupplierId).OnDelete(DeleteBehavior.Restrict);
         table.HasOne(lot => lot.BlankPart).WithMany().HasForeignKey(lot => lot.BlankPartId).OnDelete(DeleteBehavior.Restrict);
+        table.Ignore(lot => lot.Metal);
+        table.HasMany(lot => lot.Samples).WithOne().HasForeignKey(sample => sample.BlankLotId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(lot => lot.Movements).WithOne().HasForeignKey(movement => movement.BlankLotId).OnDelete(DeleteBehavior.Restrict);
+    }
+}
+
+internal sealed class LotSampleTable : IEntityTypeConfiguration<LotSample>
+{
+    public void Configure(EntityTypeBuilder<LotSample> table)
+    {
+        table.ToTable("lot_samples", t => t.HasCheckConstraint("ck_lot_samples_figures", "pieces > 0 AND (hardness_value IS NULL) = (hardness_scale IS NULL) AND case_depth_in >= 0 AND stock_in >= 0"));
+        table.Property(sample => sample.By).HasMaxLength(100);
+        table.Property(sample => sample.Note).HasMaxLength(500);
+        table.Ignore(sample => sample.Hardness);
     }
 }
 

@@ -10,6 +10,9 @@ public static class BlankWords
         _ => "full round",
     };
 
+    /// <summary>The form of its lobes, and that it is a three-piece cam where it is one.</summary>
+    public static string FormWords(this BlankPart part) => part.IsThreePiece ? $"three-piece, {part.Form.Words()}" : part.Form.Words();
+
     public static string Words(this BlankAlloy alloy) => alloy switch
     {
         BlankAlloy.HardenableIron => "hardenable gray iron",
@@ -48,6 +51,7 @@ public static class BlankWords
         StockMovementKind.Quarantine => "put in quarantine",
         StockMovementKind.Clear => "cleared from quarantine",
         StockMovementKind.Relocate => "moved",
-        _ => "corrected",
+        StockMovementKind.Correct => "corrected",
+        _ => "measured",
     };
 }

@@ -11,6 +11,7 @@ public static class LotSets
         public IQueryable<BlankLot> WholeLots() => db.BlankLots
             .Include(lot => lot.BlankPart).ThenInclude(part => part.EngineFamily)
             .Include(lot => lot.Supplier)
+            .Include(lot => lot.Samples.OrderBy(sample => sample.Id))
             .Include(lot => lot.Movements.OrderBy(line => line.Id))
             .AsSplitQuery();
 

@@ -29,6 +29,9 @@ public enum StockMovementKind
 
     /// <summary>What was written down at the receipt is put right.</summary>
     Correct,
+
+    /// <summary>A sample of the lot was measured.</summary>
+    Measure,
 }
 
 /// <summary>One line of the stock book. Lines are only ever added.</summary>

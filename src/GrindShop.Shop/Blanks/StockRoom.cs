@@ -10,6 +10,9 @@ namespace GrindShop.Shop.Blanks;
 /// <param name="Key">The command's own key: the same command a second time changes nothing.</param>
 public sealed record LotCommand(string LotNumber, long? SeenLine, string By, string Key);
 
+/// <summary>A lot on a shelf, and when it was counted last.</summary>
+public sealed record LotToCount(string LotNumber, string PartNumber, string Location, DateTimeOffset? Counted);
+
 /// <summary>Scraps, counts, puts right, holds back and moves lots: one lot locked, one line of its book, one transaction.</summary>
 public sealed class StockRoom(IDbContextFactory<ShopDb> factory, TimeProvider clock)
 {
@@ -18,6 +21,15 @@ public sealed class StockRoom(IDbContextFactory<ShopDb> factory, TimeProvider cl
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         return await db.WholeLots().AsNoTrackingWithIdentityResolution().SingleOrDefaultAsync(lot => lot.LotNumber == lotNumber, cancel);
+    }
+
+    /// <summary>Lots that should have blanks, by place; without their figures, for who counts must not know them.</summary>
+    public async Task<IReadOnlyList<LotToCount>> ToCountAsync(CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await db.BlankLots.Where(lot => lot.OnHand > 0).OrderBy(lot => lot.Location).ThenBy(lot => lot.LotNumber)
+            .Select(lot => new LotToCount(lot.LotNumber, lot.BlankPart.PartNumber, lot.Location,
+                lot.Movements.Where(line => line.Kind == StockMovementKind.Count).Max(line => (DateTimeOffset?)line.At))).ToListAsync(cancel);
     }
 
     public Task<Outcome<StockMovement>> ScrapAsync(LotCommand command, int quantity, string reason, CancellationToken cancel = default) =>
@@ -40,6 +52,9 @@ public sealed class StockRoom(IDbContextFactory<ShopDb> factory, TimeProvider cl
 
     public Task<Outcome<StockMovement>> CorrectAsync(LotCommand command, string heatNumber, string certificate, string reason, CancellationToken cancel = default) =>
         ActAsync(command, lot => lot.Correct(heatNumber, certificate, reason, command.By, clock.GetUtcNow()), cancel);
+
+    public Task<Outcome<StockMovement>> MeasureAsync(LotCommand command, SampleFigures figures, CancellationToken cancel = default) =>
+        ActAsync(command, lot => lot.Measure(figures, command.By, clock.GetUtcNow()), cancel);
 
     private async Task<Outcome<StockMovement>> ActAsync(LotCommand command, Func<BlankLot, Outcome<StockMovement>> act, CancellationToken cancel)
     {

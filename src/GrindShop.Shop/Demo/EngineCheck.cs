@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Demo;
 

@@ -1,5 +1,6 @@
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Grinds;
+using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;
 using GrindShop.Shop.Starting;
 

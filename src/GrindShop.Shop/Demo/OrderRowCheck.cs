@@ -2,6 +2,7 @@ using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Demo;
 

@@ -3,11 +3,12 @@ using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
 using GrindShop.Shop.Routing;
+using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Demo;
 
 /// <summary>Something that happens in the scenario, to be played at its place in time; answers with what the shop's own rules refuse.</summary>
-internal sealed record Happening(DateTimeOffset At, OrderStory Story, Func<DateTimeOffset, SeedProblem?> Play);
+internal sealed record Happening(DateTimeOffset At, OrderStory Story, Func<DateTimeOffset, RowProblem?> Play);
 
 /// <summary>One order of the scenario lived through by the order's and the job's own methods.</summary>
 internal sealed class OrderStory(
@@ -63,16 +64,16 @@ internal sealed class OrderStory(
         _ => 1,
     };
 
-    private Happening On(int daysAgo, TimeOnly time, Func<DateTimeOffset, SeedProblem?> play) => new(calendar.At(daysAgo, time, _minutes), this, play);
+    private Happening On(int daysAgo, TimeOnly time, Func<DateTimeOffset, RowProblem?> play) => new(calendar.At(daysAgo, time, _minutes), this, play);
 
-    private SeedProblem? Receive(DateTimeOffset at)
+    private RowProblem? Receive(DateTimeOffset at)
     {
         var enquiry = new Enquiry { SubmitKey = $"scenario-{row.Order}", Channel = row.Channel, Spec = row.Spec, Contact = row.Customer };
         Order = Order.Receive(numbers, enquiry, customer, answer, row.Channel == OrderChannel.Web ? customer.Name : Desk, at);
         return null;
     }
 
-    private SeedProblem? Quote(DateTimeOffset at)
+    private RowProblem? Quote(DateTimeOffset at)
     {
         if (FeasibilityAnswer.Refuse(Order.First.Answer, row.Blank!.PartNumber) is { } refusal)
             return Problem("blankPart", refusal);
@@ -91,15 +92,15 @@ internal sealed class OrderStory(
         ShipOn = PromiseRule.Suggest(calendar.Day(row.QuotedDaysAgo), fit, shop.Settings),
     };
 
-    private SeedProblem? Accept(DateTimeOffset at)
+    private RowProblem? Accept(DateTimeOffset at)
     {
         var today = calendar.Day(row.DecidedDaysAgo);
         return Problem("promisedAfterDays", Order.Accept(today.AddDays(row.PromisedAfterDays!.Value), today, Desk, at).Refusal);
     }
 
-    private SeedProblem? Decline(DateTimeOffset at) => Problem("declineReason", Order.Decline(row.DeclineReason!, Desk, at).Refusal);
+    private RowProblem? Decline(DateTimeOffset at) => Problem("declineReason", Order.Decline(row.DeclineReason!, Desk, at).Refusal);
 
-    private SeedProblem? Open(IReadOnlyList<RouteStage> route, DateTimeOffset at)
+    private RowProblem? Open(IReadOnlyList<RouteStage> route, DateTimeOffset at)
     {
         _lot = shop.Lot(row.Blank!, at);
         if (_lot is null)
@@ -109,13 +110,13 @@ internal sealed class OrderStory(
         return Problem("blankPart", opened.Refusal ?? _lot.Allocate(Job!.Code, Desk, at).Refusal);
     }
 
-    private SeedProblem? Complete(Stage stage, DateTimeOffset at)
+    private RowProblem? Complete(Stage stage, DateTimeOffset at)
     {
         var taken = Job!.StepsDone == 0 ? _lot!.Consume(Job.Code, Floor, at).Refusal : null;
         return Problem("stage", taken ?? Job.Complete(stage, Floor, at, $"scenario-{stage}").Refusal);
     }
 
-    private SeedProblem? Problem(string field, Refusal? refusal) => refusal is null ? null : Problem(field, refusal.Reason);
+    private RowProblem? Problem(string field, Refusal? refusal) => refusal is null ? null : Problem(field, refusal.Reason);
 
-    private SeedProblem Problem(string field, string message) => new("orders.csv", row.Row, field, message);
+    private RowProblem Problem(string field, string message) => new("orders.csv", row.Row, field, message);
 }

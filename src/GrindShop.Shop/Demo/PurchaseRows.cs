@@ -1,3 +1,4 @@
+using GrindShop.Shop.Records;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 

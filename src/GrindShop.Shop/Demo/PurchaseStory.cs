@@ -1,3 +1,4 @@
+using GrindShop.Shop.Records;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 
@@ -9,13 +10,13 @@ internal sealed class PurchaseStory(string number, IReadOnlyList<ScenarioPurchas
     public PurchaseOrder Order { get; } = PurchaseOrder.Draft(number, rows[0].Part.Supplier, $"scenario-{rows[0].Order}", by, calendar.At(rows[0].SentDaysAgo ?? 0, ScenarioCalendar.Received), "Drafted from the shelf list.");
 
     /// <summary>What the purchase order itself refused.</summary>
-    public IReadOnlyList<SeedProblem> Play()
+    public IReadOnlyList<RowProblem> Play()
     {
-        var problems = new List<SeedProblem>();
+        var problems = new List<RowProblem>();
         void Did<T>(ScenarioPurchase row, string field, Outcome<T> outcome)
         {
             if (outcome.Refusal is { } refusal)
-                problems.Add(new SeedProblem("purchases.csv", row.Row, field, refusal.Reason));
+                problems.Add(new RowProblem("purchases.csv", row.Row, field, refusal.Reason));
         }
 
         foreach (var row in rows)

@@ -10,7 +10,7 @@ using Answers = System.Collections.Generic.IReadOnlyDictionary<GrindShop.Shop.De
 namespace GrindShop.Shop.Demo;
 
 /// <summary>What became of a load: done, or left alone (the shop has engine families already), or stopped by problems in the files.</summary>
-public sealed record ScenarioLoad(bool Loaded, IReadOnlyList<SeedProblem> Problems);
+public sealed record ScenarioLoad(bool Loaded, IReadOnlyList<RowProblem> Problems);
 
 /// <summary>
 /// Fills an empty shop with the scenario of a folder, all in one transaction. Orders and jobs live through their own methods at their own dates, so
@@ -48,12 +48,12 @@ public static class Scenario
         return new ScenarioLoad(true, []);
     }
 
-    private static async Task<IReadOnlyList<SeedProblem>> FillAsync(
+    private static async Task<IReadOnlyList<RowProblem>> FillAsync(
         ShopDb db, ShopScenario scenario, Answers answers, ScenarioCalendar calendar, CancellationToken cancel)
     {
         var shop = await ScenarioCatalog.AddAsync(db, scenario, calendar, cancel);
         var stories = await StoriesAsync(db, scenario, answers, shop, calendar, cancel);
-        IReadOnlyList<SeedProblem> problems = [.. Play(stories), .. await ScenarioBuying.AddAsync(db, scenario, shop, calendar, cancel)];
+        IReadOnlyList<RowProblem> problems = [.. Play(stories), .. await ScenarioBuying.AddAsync(db, scenario, shop, calendar, cancel)];
         if (problems.Count > 0)
             return problems;
         db.AddRange(stories.Select(story => story.Order));
@@ -74,9 +74,9 @@ public static class Scenario
     }
 
     /// <summary>Everything in the order of time, so that each order meets the stock of its day. A story that is refused ends there.</summary>
-    private static IReadOnlyList<SeedProblem> Play(IReadOnlyList<OrderStory> stories)
+    private static IReadOnlyList<RowProblem> Play(IReadOnlyList<OrderStory> stories)
     {
-        var refused = new Dictionary<OrderStory, SeedProblem>();
+        var refused = new Dictionary<OrderStory, RowProblem>();
         foreach (var (at, story, play) in stories.SelectMany(story => story.Happenings()).OrderBy(happening => happening.At).ToList())
             if (!refused.ContainsKey(story) && play(at) is { } problem)
                 refused.Add(story, problem);

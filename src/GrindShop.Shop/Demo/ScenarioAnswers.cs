@@ -27,7 +27,7 @@ internal sealed class ScenarioAnswers(ShopScenario scenario, ScenarioCalendar ca
     private int Available(BlankPart part, DateTimeOffset at) => _stock[part].Where(change => change.At < at).Sum(change => change.Change);
 
     private static IEnumerable<(BlankPart Part, DateTimeOffset At, int Change)> Came(ShopScenario scenario, ScenarioCalendar calendar) =>
-        scenario.Lots.Select(lot => (lot.Part, calendar.At(lot.ReceivedDaysAgo, ScenarioCalendar.StockComes), lot.Quantity));
+        scenario.Lots.Where(lot => lot.Quarantine is null).Select(lot => (lot.Part, calendar.At(lot.ReceivedDaysAgo, ScenarioCalendar.StockComes), lot.Quantity));
 
     private static IEnumerable<(BlankPart Part, DateTimeOffset At, int Change)> Taken(ShopScenario scenario, ScenarioCalendar calendar) => scenario.Orders
         .Where(order => order.State is OrderState.InWork or OrderState.Shipped)

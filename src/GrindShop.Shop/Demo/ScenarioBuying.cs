@@ -7,9 +7,9 @@ namespace GrindShop.Shop.Demo;
 /// <summary>Adds how the parts are sold and the purchase orders of the year, in the order in which they were sent.</summary>
 internal static class ScenarioBuying
 {
-    public static async Task<IReadOnlyList<SeedProblem>> AddAsync(ShopDb db, ShopScenario scenario, ScenarioShop shop, ScenarioCalendar calendar, CancellationToken cancel)
+    public static async Task<IReadOnlyList<RowProblem>> AddAsync(ShopDb db, ShopScenario scenario, ScenarioShop shop, ScenarioCalendar calendar, CancellationToken cancel)
     {
-        var problems = scenario.Terms.Select(row => Sell(db, row)).OfType<SeedProblem>().ToList();
+        var problems = scenario.Terms.Select(row => Sell(db, row)).OfType<RowProblem>().ToList();
         var lots = shop.Lots.ToDictionary(lot => lot.LotNumber);
         foreach (var rows in scenario.Purchases.GroupBy(row => row.Order).OrderByDescending(rows => rows.First().SentDaysAgo ?? -1).ThenBy(rows => rows.Key))
         {
@@ -20,11 +20,11 @@ internal static class ScenarioBuying
         return problems;
     }
 
-    private static SeedProblem? Sell(ShopDb db, ScenarioTerms row)
+    private static RowProblem? Sell(ShopDb db, ScenarioTerms row)
     {
         var terms = db.Add(new SupplyTerms(row.Part)).Entity;
         var wanted = row.Terms;
         var refusal = terms.SoldAs(wanted.LeastQuantity, wanted.Multiple, wanted.SetupCharge, wanted.PriceBreaks).Refusal ?? terms.Serve(wanted.ServiceLevel).Refusal;
-        return refusal is null ? null : new SeedProblem("terms.csv", row.Part.PartNumber, "priceBreaks", refusal.Reason);
+        return refusal is null ? null : new RowProblem("terms.csv", row.Part.PartNumber, "priceBreaks", refusal.Reason);
     }
 }

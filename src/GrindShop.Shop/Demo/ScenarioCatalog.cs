@@ -46,8 +46,19 @@ internal static class ScenarioCatalog
     private static List<BlankLot> Lots(ShopScenario scenario, ScenarioCalendar calendar)
     {
         var by = Owner(scenario);
-        return [.. scenario.Lots.Select(lot => BlankLot.Receive(
-            lot.Part, lot.LotNumber, lot.Location, lot.Quantity, by, calendar.At(lot.ReceivedDaysAgo, ScenarioCalendar.StockComes)))];
+        return [.. scenario.Lots.Select(lot => Lot(lot, by, calendar))];
+    }
+
+    private static BlankLot Lot(ScenarioLot row, string by, ScenarioCalendar calendar)
+    {
+        var at = calendar.At(row.ReceivedDaysAgo, ScenarioCalendar.StockComes);
+        var facts = new LotFacts { Supplier = row.Part.Supplier, HeatNumber = row.HeatNumber, Certificate = row.Certificate };
+        var lot = BlankLot.Receive(row.Part, row.LotNumber, row.Location, row.Quantity, by, at, facts);
+        if (row.Sample is { } sample)
+            lot.Measure(sample, by, calendar.At(row.SampledDaysAgo, ScenarioCalendar.StockComes));
+        if (row.Quarantine is { } reason)
+            lot.Quarantine(reason, by, at);
+        return lot;
     }
 
     private static BasePrice Price(ScenarioBasePrice price, ShopScenario scenario) => new()

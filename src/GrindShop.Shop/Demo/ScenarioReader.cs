@@ -1,3 +1,4 @@
+using GrindShop.Shop.BlankCatalog;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
@@ -8,7 +9,7 @@ using GrindShop.Shop.Starting;
 namespace GrindShop.Shop.Demo;
 
 /// <summary>The scenario of a folder, or everything that is wrong in its files.</summary>
-public sealed record ScenarioReading(ShopScenario? Scenario, IReadOnlyList<SeedProblem> Problems);
+public sealed record ScenarioReading(ShopScenario? Scenario, IReadOnlyList<RowProblem> Problems);
 
 /// <summary>Reads and checks a scenario's folder; touches no database.</summary>
 public static class ScenarioReader
@@ -25,9 +26,9 @@ public static class ScenarioReader
         var families = Keyed(folder, "engines.json", folder.List<EngineFamily>("engines.json"), family => family.Code, "code");
         var vendors = Keyed(folder, "vendors.json", folder.List<Vendor>("vendors.json"), vendor => vendor.Code, "code");
         EngineCheck.Check(folder, families.Values);
-        var blanks = Keyed(folder, "blanks.csv", BlankRows.Read(folder, families, vendors), part => part.PartNumber, "partNumber");
+        var blanks = Keyed(folder, "blanks.csv", folder.Rows("blanks.csv").Select(row => BlankRow.Read(row, families, vendors)).OfType<BlankPart>(), part => part.PartNumber, "partNumber");
         var customers = Keyed(folder, "customers.csv", folder.Rows("customers.csv").Select(CustomerRow), customer => customer.Name!, "name");
-        var lots = Keyed(folder, "stock.csv", folder.Rows("stock.csv").Select(row => LotRow(row, blanks)).OfType<ScenarioLot>(), lot => lot.LotNumber, "lot");
+        var lots = Keyed(folder, "stock.csv", folder.Rows("stock.csv").Select(row => LotRow.Read(row, blanks)).OfType<ScenarioLot>(), lot => lot.LotNumber, "lot");
         var (gears, lifters) = (folder.List<GearRule>("gears.json"), folder.List<LifterRule>("lifters.json"));
         var (prices, people) = (folder.Value<ScenarioPrices>("prices.json"), folder.List<ScenarioPerson>("people.json"));
         TableCheck.Check(folder, gears, lifters, prices, families, people);
@@ -41,16 +42,6 @@ public static class ScenarioReader
     }
 
     private static Contact CustomerRow(CsvRow row) => new() { Name = row.Text("name"), Email = row.Text("email"), Phone = row.Maybe("phone") };
-
-    private static ScenarioLot? LotRow(CsvRow row, IReadOnlyDictionary<string, BlankPart> blanks)
-    {
-        var lot = new ScenarioLot(row.Text("lot"), row.Known("partNumber", blanks)!, row.Whole("quantity"), row.Text("location"), row.Whole("receivedDaysAgo"));
-        if (lot.Quantity <= 0)
-            row.Wrong("quantity", "At least one blank is needed.");
-        if (lot.ReceivedDaysAgo < 0)
-            row.Wrong("receivedDaysAgo", "Days count back from today.");
-        return lot.Part is null ? null : lot;
-    }
 
     /// <summary>The entries by their key; a key that comes twice is a problem.</summary>
     private static Dictionary<string, T> Keyed<T>(SeedFolder folder, string file, IEnumerable<T> entries, Func<T, string> key, string field)

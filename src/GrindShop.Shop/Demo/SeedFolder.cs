@@ -13,7 +13,7 @@ internal sealed class SeedFolder(string path)
         RespectNullableAnnotations = true,
     };
 
-    public List<SeedProblem> Problems { get; } = [];
+    public List<RowProblem> Problems { get; } = [];
 
     /// <summary>The entries of a JSON list; empty where the file cannot be read.</summary>
     public IReadOnlyList<T> List<T>(string file) => Value<List<T>>(file) ?? [];
@@ -41,7 +41,7 @@ internal sealed class SeedFolder(string path)
         return [.. records.Skip(1).Select(record => new CsvRow(file, record.Line, Cells(file, records[0].Cells, record), Problems))];
     }
 
-    public void Wrong(string file, string row, string field, string message) => Problems.Add(new SeedProblem(file, row, field, message));
+    public void Wrong(string file, string row, string field, string message) => Problems.Add(new RowProblem(file, row, field, message));
 
     private string? Text(string file)
     {

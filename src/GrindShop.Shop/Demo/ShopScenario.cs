@@ -27,8 +27,19 @@ public sealed record ShopScenario(
     IReadOnlyList<ScenarioPurchase> Purchases,
     IReadOnlyList<ScenarioTerms> Terms);
 
-/// <summary>A lot of blanks as it came in.</summary>
-public sealed record ScenarioLot(string LotNumber, BlankPart Part, int Quantity, string Location, int ReceivedDaysAgo);
+/// <summary>A lot of blanks as it came in, what was measured on it then, and why it is held back now.</summary>
+public sealed record ScenarioLot(string LotNumber, BlankPart Part, int Quantity, string Location, int ReceivedDaysAgo)
+{
+    public string? HeatNumber { get; init; }
+
+    public string? Certificate { get; init; }
+
+    public SampleFigures? Sample { get; init; }
+
+    public int SampledDaysAgo { get; init; }
+
+    public string? Quarantine { get; init; }
+}
 
 /// <summary>A grind of the shop's list.</summary>
 public sealed record ScenarioGrind(string Code, EngineFamily Family, GrindEntry Entry);

@@ -3,6 +3,7 @@ using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.People;
 using GrindShop.Shop.Specs;
+using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Demo;
 

@@ -10,11 +10,11 @@ internal static class BlankJudge
     public static BlankFit Judge(FinishedCam cam, StockedBlank stocked, ShopRules rules)
     {
         var part = stocked.Blank.Part;
-        var limits = rules.Limits(part);
+        var limits = rules.Limits(stocked.Blank);
         var turns = Turns.Of(cam.Grind, part.Nominal);
         var intake = cam.IntakeJudge(limits).Judge(stocked.Blank.Intake, turns.MetalIntakeCamDeg);
         var exhaust = cam.ExhaustJudge(limits).Judge(stocked.Blank.Exhaust, turns.MetalExhaustCamDeg);
-        var against = BlankObjections.Of(cam, part, intake, exhaust, rules).ToList();
+        var against = BlankObjections.Of(cam, stocked.Blank, intake, exhaust, rules).ToList();
         var fits = against.Count == 0;
         var common = fits ? Common(cam, stocked.Blank, limits, turns, intake, exhaust) : null;
         var gear = rules.Gear(cam.Family, part.Gear, cam.Grind.DistributorGear);
@@ -23,6 +23,8 @@ internal static class BlankJudge
             PartNumber = part.PartNumber,
             InStock = stocked.Available > 0,
             Fits = fits,
+            Lot = stocked.Lot,
+            Metal = stocked.Lot is null ? null : stocked.Blank.Metal,
             IntakeBaseCircleDiameterIn = Found(intake.BaseCircleDiameterIn),
             ExhaustBaseCircleDiameterIn = Found(exhaust.BaseCircleDiameterIn),
             CommonBaseCircleDiameterIn = common,
@@ -35,9 +37,12 @@ internal static class BlankJudge
             LeadTimeDays = stocked.Available > 0 ? 0 : part.LeadTimeDays,
             Gear = gear,
             Cautions = fits ? rules.Advice(cam.Grind, cam.Family, part).ToList() : [],
-            Reasons = fits ? BlankMerits.Of(cam, part, intake, exhaust, turns, common, rules).ToList() : against,
+            Reasons = [.. FromLot(stocked), .. fits ? BlankMerits.Of(cam, stocked.Blank, intake, exhaust, turns, common, rules) : against],
         };
     }
+
+    private static IEnumerable<string> FromLot(StockedBlank stocked) =>
+        stocked.Lot is null ? [] : [$"From lot {stocked.Lot}: {stocked.Blank.Metal.Words(stocked.Blank.Part)}."];
 
     /// <summary>The smaller of the two base circles, if the other lobe keeps its case and its shape on it.</summary>
     private static double? Common(FinishedCam cam, PreparedBlank blank, BandLimits limits, Turns turns, BandAnswer intake, BandAnswer exhaust)

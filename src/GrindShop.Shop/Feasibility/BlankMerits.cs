@@ -7,13 +7,14 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>What a fitting blank costs in base circle and case, in plain words.</summary>
 internal static class BlankMerits
 {
-    public static IEnumerable<string> Of(FinishedCam cam, BlankPart part, BandAnswer intake, BandAnswer exhaust, Turns turns, double? commonIn, ShopRules rules)
+    public static IEnumerable<string> Of(FinishedCam cam, PreparedBlank blank, BandAnswer intake, BandAnswer exhaust, Turns turns, double? commonIn, ShopRules rules)
     {
+        var part = blank.Part;
         yield return string.Create(CultureInfo.InvariantCulture,
             $"Base circle {intake.BaseCircleDiameterIn:0.000} in intake, {exhaust.BaseCircleDiameterIn:0.000} in exhaust; {Math.Min(intake.MinRemovalIn, exhaust.MinRemovalIn):0.000} to {Math.Max(intake.MaxRemovalIn, exhaust.MaxRemovalIn):0.000} in comes off.");
         if (commonIn is { } common && Math.Abs(intake.BaseCircleDiameterIn - exhaust.BaseCircleDiameterIn) > .0005)
             yield return string.Create(CultureInfo.InvariantCulture, $"Both lobes can also stand on one base circle of {common:0.000} in.");
-        if (part.CaseDepthIn is { } depth && intake.LeastCaseLeftIn is { } a && exhaust.LeastCaseLeftIn is { } b)
+        if (blank.Metal.CaseDepthIn is { } depth && intake.LeastCaseLeftIn is { } a && exhaust.LeastCaseLeftIn is { } b)
             yield return string.Create(CultureInfo.InvariantCulture, $"{Math.Min(a, b):0.000} in of the {depth:0.000} in case stays under the lobes.");
         if (part.IsSoft)
             yield return "The blank is soft: rough grind, heat-treat vendor, finish grind.";

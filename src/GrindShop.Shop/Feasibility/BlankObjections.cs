@@ -9,11 +9,11 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>Everything that stands against a blank, in plain words. Nothing against it: it fits.</summary>
 internal static class BlankObjections
 {
-    public static IEnumerable<string> Of(FinishedCam cam, BlankPart part, BandAnswer intake, BandAnswer exhaust, ShopRules rules) =>
+    public static IEnumerable<string> Of(FinishedCam cam, PreparedBlank blank, BandAnswer intake, BandAnswer exhaust, ShopRules rules) =>
     [
-        .. Rules(cam.Grind, cam.Family, part, rules),
-        .. Lobe("intake", cam, cam.Intake, part, intake, rules),
-        .. Lobe("exhaust", cam, cam.Exhaust, part, exhaust, rules),
+        .. Rules(cam.Grind, cam.Family, blank.Part, rules),
+        .. Lobe("intake", cam, cam.Intake, blank, intake, rules),
+        .. Lobe("exhaust", cam, cam.Exhaust, blank, exhaust, rules),
     ];
 
     /// <summary>What the rules of the trade say against it, whatever the metal.</summary>
@@ -25,15 +25,15 @@ internal static class BlankObjections
             yield return $"This is a {blankSide.ToString().ToLowerInvariant()}-hand blank; the {side.ToString().ToLowerInvariant()} cam is wanted.";
     }
 
-    private static IEnumerable<string> Lobe(string name, FinishedCam cam, FinishLobe lobe, BlankPart part, BandAnswer band, ShopRules rules)
+    private static IEnumerable<string> Lobe(string name, FinishedCam cam, FinishLobe lobe, PreparedBlank blank, BandAnswer band, ShopRules rules)
     {
-        var least = Math.Max(part.LeastBaseCircleIn, cam.Family.LeastBaseCircleIn);
+        var least = Math.Max(blank.Part.LeastBaseCircleIn, cam.Family.LeastBaseCircleIn);
         if (band.BaseCircleDiameterIn < least)
             return [TooSmall(name, cam, band, least)];
         if (!band.InsideOutsideEdge)
             return [$"The {name} lobe does not clean up: at the largest base circle allowed, {In(band.BaseCircleDiameterIn)} in, it would still stand {In(-band.MinRemovalIn)} in outside the metal."];
         if (!band.CaseKept)
-            return [$"Grinding the {name} lobe takes off up to {In(band.MaxRemovalIn)} in and leaves {In(Math.Max(0, band.LeastCaseLeftIn ?? 0))} in of the {In(part.CaseDepthIn ?? 0)} in case; {In(rules.LeastCaseIn(part.Hardening) ?? 0)} in must stay."];
+            return [$"Grinding the {name} lobe takes off up to {In(band.MaxRemovalIn)} in and leaves {In(Math.Max(0, band.LeastCaseLeftIn ?? 0))} in of the {In(blank.Metal.CaseDepthIn ?? 0)} in case; {In(rules.LeastCaseIn(blank.Part.Hardening) ?? 0)} in must stay."];
         return LobeShape.Objections(name, lobe, cam, band.BaseCircleDiameterIn);
     }
 

@@ -10,9 +10,17 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>Families, prepared blanks and rules as they were read together. Immutable.</summary>
 public sealed record CatalogContent(IReadOnlyList<EngineFamily> Families, IReadOnlyList<PreparedBlank> Blanks, ShopRules Rules)
 {
+    private readonly HashSet<string> _replaced = [.. Blanks.Select(blank => blank.Part.Supersedes).OfType<string>()];
+
+    /// <summary>Another part replaces it: used up, not bought again.</summary>
+    public bool IsReplaced(BlankPart part) => _replaced.Contains(part.PartNumber);
+
     public EngineFamily? Family(string? code) => Families.FirstOrDefault(family => string.Equals(family.Code, code, StringComparison.OrdinalIgnoreCase));
 
     public PreparedBlank? Blank(string partNumber) => Blanks.FirstOrDefault(blank => blank.Part.PartNumber == partNumber);
+
+    /// <summary>The blank as it was judged: with the metal of its lot where that is less than the catalog says.</summary>
+    public PreparedBlank? Blank(BlankFit fit) => Blank(fit.PartNumber) is { } blank ? blank.With(fit.Metal ?? blank.Metal) : null;
 }
 
 /// <summary>
@@ -26,14 +34,21 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
 
     public async Task<CatalogContent> ContentAsync(CancellationToken cancel = default)
     {
-        var version = await VersionAsync(cancel);
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await ContentAsync(db, cancel);
+    }
+
+    /// <summary>The same on the caller's connection: whoever holds one in a transaction must not wait for a second.</summary>
+    public async Task<CatalogContent> ContentAsync(ShopDb db, CancellationToken cancel = default)
+    {
+        var version = await VersionAsync(db, cancel);
         if (_last is { } ready && ready.Version >= version)
             return ready.Content;
         await _one.WaitAsync(cancel);
         try
         {
             if (_last is not { } read || read.Version < version)
-                _last = read = await ReadAsync(cancel);
+                _last = read = await ReadAsync(db, cancel);
             return read.Content;
         }
         finally
@@ -49,7 +64,14 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
     /// <summary>Judges a complete specification against every blank of its family, with the stock of this moment.</summary>
     public async Task<FeasibilityAnswer> JudgeAsync(GrindSpec grind, CancellationToken cancel = default)
     {
-        var (family, blanks, rules) = await ForAsync(grind, cancel);
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await JudgeAsync(db, grind, cancel);
+    }
+
+    /// <summary>The same on the caller's connection and in its transaction.</summary>
+    public async Task<FeasibilityAnswer> JudgeAsync(ShopDb db, GrindSpec grind, CancellationToken cancel = default)
+    {
+        var (family, blanks, rules) = await ForAsync(db, grind, cancel);
         return FeasibilityJudge.Judge(grind, family, blanks, rules);
     }
 
@@ -60,17 +82,34 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
     /// <summary>The same for a specification that has just been judged.</summary>
     public async Task<IReadOnlyList<NearestGrind>> NearestAsync(FeasibilityAnswer answer, CancellationToken cancel = default)
     {
-        var (family, blanks, rules) = await ForAsync(answer.Grind, cancel);
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        var (family, blanks, rules) = await ForAsync(db, answer.Grind, cancel);
         return NearestGrinds.Of(answer, family, blanks, rules, cancel);
     }
 
-    private async Task<(EngineFamily Family, List<StockedBlank> Blanks, ShopRules Rules)> ForAsync(GrindSpec grind, CancellationToken cancel)
+    private async Task<(EngineFamily Family, List<StockedBlank> Blanks, ShopRules Rules)> ForAsync(ShopDb db, GrindSpec grind, CancellationToken cancel)
     {
-        var content = await ContentAsync(cancel);
+        var content = await ContentAsync(db, cancel);
         var family = content.Family(grind.EngineFamily) ?? throw new ArgumentException("Unknown engine family.", nameof(grind));
-        var available = await AvailableAsync(cancel);
+        var lots = (await FreeLotsAsync(db, family, cancel)).ToLookup(lot => lot.PartId);
         var blanks = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code);
-        return (family, [.. blanks.Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id)))], content.Rules);
+        return (family, [.. blanks.Where(blank => lots[blank.Part.Id].Any() || !content.IsReplaced(blank.Part)).SelectMany(blank => FreeLot.Of(blank, lots[blank.Part.Id]))], content.Rules);
+    }
+
+    /// <summary>Lots of the family with a blank that may be promised, oldest first.</summary>
+    private static Task<List<FreeLot>> FreeLotsAsync(ShopDb db, EngineFamily family, CancellationToken cancel) =>
+        db.BlankLots.AsNoTracking().Where(lot => lot.BlankPart.EngineFamilyId == family.Id && lot.QuarantineReason == null && lot.OnHand > lot.Allocated)
+            .OrderBy(lot => lot.ReceivedAt).ThenBy(lot => lot.Id)
+            .Select(lot => new FreeLot(lot.BlankPartId, lot.LotNumber, lot.OnHand - lot.Allocated, lot.MeasuredStockIn, lot.MeasuredCaseIn)).ToListAsync(cancel);
+
+    /// <summary>What this very lot gives for a cam; null where its part is not in the catalog any more.</summary>
+    public async Task<BlankFit?> JudgeLotAsync(ShopDb db, GrindSpec grind, BlankLot lot, CancellationToken cancel = default)
+    {
+        var content = await ContentAsync(db, cancel);
+        if (content.Blank(lot.BlankPart.PartNumber) is not { } blank)
+            return null;
+        var metal = lot.Metal == blank.Metal ? null : lot.LotNumber;
+        return FeasibilityJudge.Judge(grind, blank.Part.EngineFamily, [new StockedBlank(blank.With(lot.Metal), lot.Available, metal)], content.Rules).Blanks.FirstOrDefault();
     }
 
     /// <summary>Blanks in stock, not in quarantine and not promised to a job, by part id; parts without any are left out.</summary>
@@ -83,18 +122,13 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
             .ToDictionaryAsync(part => part.Key, part => part.Free, cancel);
     }
 
-    private async Task<long> VersionAsync(CancellationToken cancel)
-    {
-        await using var db = await factory.CreateDbContextAsync(cancel);
-        return await db.CatalogVersions.Select(version => version.Number).SingleAsync(cancel);
-    }
+    private static Task<long> VersionAsync(ShopDb db, CancellationToken cancel) => db.CatalogVersions.Select(version => version.Number).SingleAsync(cancel);
 
-    /// <summary>All of it and its version from one snapshot of the database.</summary>
-    private async Task<Reading> ReadAsync(CancellationToken cancel)
+    /// <summary>All of it and its version from one snapshot of the database; within a caller's transaction the version is the older, so that nothing is missed.</summary>
+    private static async Task<Reading> ReadAsync(ShopDb db, CancellationToken cancel)
     {
-        await using var db = await factory.CreateDbContextAsync(cancel);
-        await using var snapshot = await db.Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, cancel);
-        var version = await db.CatalogVersions.Select(version => version.Number).SingleAsync(cancel);
+        await using var snapshot = db.Database.CurrentTransaction is null ? await db.Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, cancel) : null;
+        var version = await VersionAsync(db, cancel);
         var families = await db.EngineFamilies.AsNoTracking().OrderBy(family => family.Id).ToListAsync(cancel);
         var parts = await db.BlankParts.AsNoTrackingWithIdentityResolution()
             .Include(part => part.EngineFamily).Include(part => part.Supplier).OrderBy(part => part.PartNumber).ToListAsync(cancel);

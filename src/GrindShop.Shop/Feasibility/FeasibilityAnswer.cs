@@ -37,6 +37,12 @@ public sealed record BlankFit
     /// <summary>Metal, case, family, firing order and lifter all allow it. The distributor gear is judged apart, in <see cref="Gear"/>.</summary>
     public required bool Fits { get; init; }
 
+    /// <summary>The lot it was judged for, where that measures less than the catalog says; null where the catalog's figures hold.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>Stock and case of that lot.</summary>
+    public LotMetal? Metal { get; init; }
+
     public double? IntakeBaseCircleDiameterIn { get; init; }
 
     public double? ExhaustBaseCircleDiameterIn { get; init; }

@@ -15,6 +15,7 @@ public static class FeasibilityJudge
             .Select(stocked => BlankJudge.Judge(cam, stocked, rules))
             .Order(BestFirst.Instance)
             .ToList();
+        fits = OnePerPart.Of(fits);
         var verdict = VerdictOf(fits);
         return new FeasibilityAnswer { Grind = grind, Blanks = fits, Verdict = verdict, Reasons = VerdictReasons.Of(verdict, cam, fits) };
     }

@@ -17,7 +17,7 @@ public sealed class FinishedCam
         (Grind, Family) = (grind, family);
         Intake = drawn(grind.Intake);
         Exhaust = grind.Exhaust == grind.Intake ? Intake : drawn(grind.Exhaust);
-        LargestBaseCircleIn = Smaller(family.BoreLimitIn(Math.Max(grind.Intake.LobeLiftIn, grind.Exhaust.LobeLiftIn)), grind.MaxBaseCircleDiameterIn);
+        LargestBaseCircleIn = RoomIn(grind, family);
     }
 
     public GrindSpec Grind { get; }
@@ -30,6 +30,10 @@ public sealed class FinishedCam
 
     /// <summary>What bearing bores and the customer's engine leave room for, diameter in inches; null where nothing limits it.</summary>
     public double? LargestBaseCircleIn { get; }
+
+    /// <inheritdoc cref="LargestBaseCircleIn"/>
+    public static double? RoomIn(GrindSpec grind, EngineFamily family) =>
+        Smaller(family.BoreLimitIn(Math.Max(grind.Intake.LobeLiftIn, grind.Exhaust.LobeLiftIn)), grind.MaxBaseCircleDiameterIn);
 
     public BandJudge IntakeJudge(BandLimits limits) => Judge(Intake, limits);
 

@@ -38,8 +38,8 @@ public sealed class ShopRules
     };
 
     /// <summary>How much metal must and may come off this blank.</summary>
-    public BandLimits Limits(BlankPart part) =>
-        new(Settings.CleanupIn, part.CaseDepthIn, part.CaseDepthIn is null ? null : LeastCaseIn(part.Hardening));
+    public BandLimits Limits(PreparedBlank blank) =>
+        new(Settings.CleanupIn, blank.Metal.CaseDepthIn, blank.Metal.CaseDepthIn is null ? null : LeastCaseIn(blank.Part.Hardening));
 
     public LifterRule Lifter(BlankAlloy alloy, LifterType lifter) => _lifters[(alloy, lifter)];
 

@@ -15,15 +15,23 @@ public static class CamIntake
 {
     public const int MostPieces = 99, LongestCondition = 500;
 
-    /// <summary>Judged with the stock of this moment. A repair has nothing to judge; a regrind is judged when the used cam has been measured.</summary>
+    /// <summary>Judged with the stock of this moment. A repair has nothing to judge; a regrind is judged where the used cam has been measured.</summary>
     public static async Task<CamLook> LookAsync(this Catalog catalog, CamEntry cam, CancellationToken cancel = default)
     {
         var family = (await catalog.ContentAsync(cancel)).Family(cam.Spec.EngineFamily);
         var completed = SpecCompletion.Complete(cam.Spec, family);
         IReadOnlyList<FieldProblem> problems = [.. InTheWay(cam, completed), .. Problems(cam, family)];
-        var answer = problems.Count == 0 && cam.Kind == WorkKind.NewGrind ? await catalog.JudgeAsync(completed.Grind!, cancel) : null;
-        return new CamLook(problems, answer);
+        if (problems.Count == 0 && cam is { Kind: WorkKind.Regrind, Measured: { } measured } && measured.Undrawable(completed.Grind!) is { } undrawable)
+            problems = [undrawable];
+        return new CamLook(problems, problems.Count == 0 ? await AnswerAsync(catalog, cam, completed.Grind, family, cancel) : null);
     }
+
+    private static async Task<FeasibilityAnswer?> AnswerAsync(Catalog catalog, CamEntry cam, GrindSpec? grind, EngineFamily? family, CancellationToken cancel) => (cam.Kind, cam.Measured) switch
+    {
+        (WorkKind.NewGrind, _) => await catalog.JudgeAsync(grind!, cancel),
+        (WorkKind.Regrind, { } measured) => measured.Judge(grind!, family!, (await catalog.ContentAsync(cancel)).Rules),
+        _ => null,
+    };
 
     /// <summary>A new gear needs no grind, only the engine.</summary>
     private static IEnumerable<FieldProblem> InTheWay(CamEntry cam, CompletedSpec completed) => cam.Kind == WorkKind.GearReplacement ? completed.Problems : completed.InTheWay;
@@ -37,6 +45,8 @@ public static class CamIntake
             yield return tooLong;
         if (cam.Kind == WorkKind.NewGrind)
             yield break;
+        foreach (var problem in cam.Kind == WorkKind.Regrind && cam.Measured is { } measured ? measured.Problems() : [])
+            yield return problem;
         if (string.IsNullOrWhiteSpace(cam.ReceivedCondition))
             yield return new FieldProblem("receivedCondition", "Say how the cam came in: wear, pitting, gear, journals.");
         if (cam.Kind == WorkKind.GearReplacement && family is null)

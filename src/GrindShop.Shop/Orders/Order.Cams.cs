@@ -15,6 +15,9 @@ public sealed record CamEntry
 
     /// <summary>How a cam that came in for a repair or a regrind looks.</summary>
     public string? ReceivedCondition { get; init; }
+
+    /// <summary>What was measured on a used cam that is to be ground again; null while nobody has.</summary>
+    public MeasuredCam? Measured { get; init; }
 }
 
 public sealed partial class Order
@@ -62,7 +65,7 @@ public sealed partial class Order
             return NotNow("changed");
         if (Cam(ordinal) is not { } cam)
             return NoSuchCam(ordinal);
-        cam.SetWork(entry.Kind, entry.Quantity, entry.ReceivedCondition);
+        cam.SetWork(entry);
         cam.Set(cam.Spec, answer);
         return Changed(by, at, $"Cam {ordinal}: {entry.Kind.Words()}{Times(entry.Quantity)}.");
     }

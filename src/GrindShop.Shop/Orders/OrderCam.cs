@@ -24,7 +24,7 @@ public sealed class OrderCam
     internal OrderCam(int ordinal, CamEntry entry, FeasibilityAnswer? answer)
     {
         Ordinal = ordinal;
-        SetWork(entry.Kind, entry.Quantity, entry.ReceivedCondition);
+        SetWork(entry);
         Set(entry.Spec, answer);
     }
 
@@ -56,6 +56,9 @@ public sealed class OrderCam
     /// <summary>How a cam that came in for a repair or a regrind looked; null for a new one.</summary>
     public string? ReceivedCondition { get; private set; }
 
+    /// <summary>What was measured on the used cam; null while nobody has.</summary>
+    public MeasuredCam? Measured { get; private set; }
+
     /// <summary>Pieces that have a job.</summary>
     public int Started { get; internal set; }
 
@@ -68,17 +71,19 @@ public sealed class OrderCam
     public bool NeedsBlank => Kind == WorkKind.NewGrind;
 
     /// <summary>Null where nothing stands against doing it on this blank.</summary>
-    internal Refusal? RefuseBlank(string? partNumber) => !NeedsBlank ? null
+    internal Refusal? RefuseBlank(string? partNumber) => !NeedsBlank ? Answer is null ? null : FeasibilityAnswer.Refuse(Answer, MeasuredCam.PartNumber)
         : partNumber is null ? new Refusal("notJudged", $"Choose a blank for cam {Ordinal} first.")
         : FeasibilityAnswer.Refuse(Answer, partNumber);
 
     /// <summary>The cam as it was entered.</summary>
-    public CamEntry Entry => new() { Kind = Kind, Quantity = Quantity, Spec = Spec, ReceivedCondition = ReceivedCondition };
+    public CamEntry Entry => new() { Kind = Kind, Quantity = Quantity, Spec = Spec, ReceivedCondition = ReceivedCondition, Measured = Measured };
 
-    internal void SetWork(WorkKind kind, int quantity, string? receivedCondition)
+    internal void SetWork(CamEntry entry)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(quantity);
-        (Kind, Quantity, ReceivedCondition) = (kind, quantity, string.IsNullOrWhiteSpace(receivedCondition) ? null : receivedCondition.Trim());
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(entry.Quantity);
+        (Kind, Quantity) = (entry.Kind, entry.Quantity);
+        ReceivedCondition = string.IsNullOrWhiteSpace(entry.ReceivedCondition) ? null : entry.ReceivedCondition.Trim();
+        Measured = entry.Kind == WorkKind.Regrind ? entry.Measured : null;
     }
 
     internal void Set(CamSpec spec, FeasibilityAnswer? answer) => (Spec, Answer, Verdict) = (spec, answer, answer?.Verdict);

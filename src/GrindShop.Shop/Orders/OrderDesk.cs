@@ -50,6 +50,24 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return await ChangeAsync(number, version, order => order.Correct(spec, look.Answer, by, clock.GetUtcNow(), reason, cam), cancel);
     }
 
+    /// <summary>
+    /// Takes the customer's answers over into a specification, as <see cref="CorrectAsync"/> does; one that was incomplete before may still be incomplete afterwards,
+    /// as long as nothing in it is wrong.
+    /// </summary>
+    public async Task<Outcome<Order>> TakeAnswersAsync(string number, uint version, CamSpec spec, string why, string by, int cam = 1, CancellationToken cancel = default)
+    {
+        if ((await FindAsync(number, cancel))?.Cam(cam) is not { } wanted)
+            return new Refusal("noSuchCam", $"Order {number} has no cam {cam}.");
+        var completed = await catalog.CompleteAsync(spec, cancel);
+        if (wanted.Answer is not null || completed.Problems.Count > 0 || !completed.InTheWay.Any())
+            return await CorrectAsync(number, version, spec, why, by, cancel, cam);
+        return await ChangeAsync(number, version, order => order.Correct(spec, null, by, clock.GetUtcNow(), why, cam), cancel);
+    }
+
+    /// <summary>Sends questions to the customer. The same key a second time sends nothing.</summary>
+    public Task<Outcome<Order>> AskAsync(string number, uint version, IReadOnlyList<QuestionEntry> questions, string commandKey, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, order => order.Ask(questions, by, clock.GetUtcNow(), commandKey), cancel);
+
     /// <summary>Adds a cam to the order, judged with the stock of this moment.</summary>
     public async Task<Outcome<Order>> AddCamAsync(string number, uint version, CamEntry entry, string by, CancellationToken cancel = default)
     {
@@ -132,6 +150,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         .Include(order => order.Quotes)
         .Include(order => order.Deposits)
         .Include(order => order.Revisions)
+        .Include(order => order.Questions)
         .AsSplitQuery();
 
     private async Task<DateOnly> TodayAsync(CancellationToken cancel) => (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());

@@ -68,6 +68,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.HasMany(order => order.Quotes).WithOne().HasForeignKey(quote => quote.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.Revisions).WithOne().HasForeignKey(revision => revision.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.Deposits).WithOne().HasForeignKey(deposit => deposit.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany(order => order.Questions).WithOne().HasForeignKey(question => question.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.History).WithOne().HasForeignKey(line => line.OrderId).OnDelete(DeleteBehavior.Restrict);
     }
 }
@@ -93,6 +94,7 @@ internal sealed class OrderCamTable : IEntityTypeConfiguration<OrderCam>
         table.HasIndex(cam => new { cam.OrderId, cam.Ordinal }).IsUnique();
         table.Property(cam => cam.Spec).HasJson();
         table.Property(cam => cam.Answer).HasJson();
+        table.Property(cam => cam.Measured).HasJson();
         table.Ignore(cam => cam.Entry);
         table.Ignore(cam => cam.QuotedFit);
         table.Property(cam => cam.QuotedPartNumber).HasMaxLength(40);

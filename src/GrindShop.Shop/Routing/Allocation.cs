@@ -10,7 +10,7 @@ namespace GrindShop.Shop.Routing;
 /// Takes a real blank from stock for an accepted order and opens its job, all in one transaction. Claims of one order wait for one another.
 /// Whether the cam comes out of the blank is judged by the catalog and the rules of this moment; the answer that was given to the customer stays as it was.
 /// </summary>
-public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalog, TimeProvider clock)
+public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalog, LotChoice lots, TimeProvider clock)
 {
     public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string? partNumber, string by, CancellationToken cancel = default, int cam = 1)
     {
@@ -21,7 +21,7 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
         if (Refuse(order, orderNumber, version, cam) is { } refusal)
             return refusal;
         var wanted = order!.Cam(cam)!;
-        if (wanted.NeedsBlank && await DoesNotFitAsync(wanted, partNumber ?? "", cancel) is { } misfit)
+        if (wanted.NeedsBlank && await DoesNotFitAsync(db, wanted, partNumber ?? "", cancel) is { } misfit)
             return misfit;
         var outcome = wanted.NeedsBlank ? await TakeAsync(db, order, wanted, partNumber!, by, cancel) : OpenWithoutBlank(db, order, wanted, by);
         if (!outcome.Succeeded)
@@ -40,8 +40,8 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
         return order.Cam(cam) is null ? new Refusal("noSuchCam", $"Order {number} has no cam {cam}.") : null;
     }
 
-    private async Task<Refusal?> DoesNotFitAsync(OrderCam cam, string partNumber, CancellationToken cancel) =>
-        FeasibilityAnswer.Refuse(cam.Answer is { Grind: var grind } ? await catalog.JudgeAsync(grind, cancel) : null, partNumber);
+    private async Task<Refusal?> DoesNotFitAsync(ShopDb db, OrderCam cam, string partNumber, CancellationToken cancel) =>
+        FeasibilityAnswer.Refuse(cam.Answer is { Grind: var grind } ? await catalog.JudgeAsync(db, grind, cancel) : null, partNumber);
 
     /// <summary>A cam that the customer brought is worked on as it is.</summary>
     private Outcome<Job> OpenWithoutBlank(ShopDb db, Order order, OrderCam cam, string by)
@@ -59,11 +59,12 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
     internal async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, OrderCam cam, string partNumber, string by, CancellationToken cancel)
     {
         var part = await db.BlankParts.Include(p => p.Supplier).SingleAsync(p => p.PartNumber == partNumber, cancel);
-        var lots = await LockedLotsAsync(db, part.Id, cancel);
-        if (lots.Find(lot => lot.Available > 0) is not { } lot)
-            return new Refusal("noStock", $"No blank {partNumber} is left in stock that is not promised to a job.");
+        var choice = await lots.TakeAsync(db, part, cam.Answer!, cancel);
+        if (!choice.Succeeded)
+            return choice.Refusal;
+        var (lot, fit) = choice.Value;
         var heatTreater = part.IsSoft ? await db.Vendors.Where(v => v.Kind == VendorKind.HeatTreater).OrderBy(v => v.Id).FirstOrDefaultAsync(cancel) : null;
-        var claim = new BlankLotClaim(lot.Id, partNumber, lot.LotNumber);
+        var claim = new BlankLotClaim(lot.Id, partNumber, lot.LotNumber, fit);
         var job = Job.Open(order, cam, claim, Stages.RouteFor(part, heatTreater), by, clock.GetUtcNow());
         if (!job.Succeeded)
             return job;
@@ -71,8 +72,4 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
         var taken = lot.Allocate(job.Value.Code, by, clock.GetUtcNow());
         return taken.Succeeded ? job : taken.Refusal;
     }
-
-    /// <summary>The part's lots, oldest first, locked until the transaction ends; a second claimant waits here and then sees what is left.</summary>
-    private static Task<List<BlankLot>> LockedLotsAsync(ShopDb db, int partId, CancellationToken cancel) =>
-        db.BlankLots.FromSql($"SELECT * FROM blank_lots WHERE blank_part_id = {partId} ORDER BY received_at, id FOR UPDATE").ToListAsync(cancel);
 }

@@ -1,10 +1,15 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 
 namespace GrindShop.Shop.Routing;
 
 /// <summary>A blank that was taken for an order: which part, from which lot.</summary>
-public sealed record BlankLotClaim(int LotId, string PartNumber, string LotNumber);
+/// <param name="LotId">The lot.</param>
+/// <param name="PartNumber">Its part.</param>
+/// <param name="LotNumber">Its number.</param>
+/// <param name="Fit">What this lot gives, where that is not what was answered for the part.</param>
+public sealed record BlankLotClaim(int LotId, string PartNumber, string LotNumber, BlankFit? Fit = null);
 
 /// <summary>How a job ended that did not ship.</summary>
 public enum JobEnd
@@ -47,6 +52,12 @@ public sealed class Job
 
     /// <summary>The cam that was judged for its metal can be described on a card.</summary>
     public bool HasSpecCard => BlankLot is not null && Cam.Answer is not null;
+
+    /// <summary>What the lot gives, where that is not what was answered for its part.</summary>
+    public BlankFit? LotFit { get; private set; }
+
+    /// <summary>The figures to grind to from the blank that was taken; null where the order was never judged on it.</summary>
+    public BlankFit? Fit => LotFit ?? Cam.Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == (BlankLot?.BlankPart.PartNumber ?? MeasuredCam.PartNumber));
 
     public DateOnly DueOn { get; private set; }
 
@@ -100,6 +111,7 @@ public sealed class Job
             Order = order,
             Cam = cam,
             BlankLotId = claim?.LotId,
+            LotFit = claim?.Fit,
             DueOn = order.PromisedOn!.Value,
             OpenedAt = at,
         };

@@ -13,6 +13,8 @@ internal sealed class JobTable : IEntityTypeConfiguration<Job>
         table.Property(job => job.Code).HasMaxLength(20);
         table.Property(job => job.Version).IsRowVersion();
         table.Ignore(job => job.Current);
+        table.Ignore(job => job.Fit);
+        table.Property(job => job.LotFit).HasJson();
         table.Property(job => job.Replaces).HasMaxLength(20);
         table.HasOne(job => job.Order).WithMany().HasForeignKey(job => job.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasOne(job => job.Cam).WithMany().HasForeignKey(job => new { job.OrderId, job.OrderCamId })

@@ -12,13 +12,12 @@ internal sealed class MailedPapers(OrderDesk desk, JobFloor floor, Catalog catal
     public async Task<PrintedPaper?> PrintAsync(string paper, string orderNumber, CancellationToken cancel) => paper switch
     {
         Letters.SpecCard => await SpecCardAsync(orderNumber, cancel),
-        Letters.Quote => await QuoteAsync(orderNumber, cancel),
-        _ => null,
+        _ => await QuoteAsync(paper, orderNumber, cancel),
     };
 
-    private async Task<PrintedPaper?> QuoteAsync(string orderNumber, CancellationToken cancel)
+    private async Task<PrintedPaper?> QuoteAsync(string number, string orderNumber, CancellationToken cancel)
     {
-        if (await desk.FindAsync(orderNumber, cancel) is not { CurrentQuote: { } quote } order)
+        if (await desk.FindAsync(orderNumber, cancel) is not { } order || order.Quotes.FirstOrDefault(quote => quote.Number == number) is not { } quote)
             return null;
         var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
         var facts = new QuoteFacts(order, quote, settings, $"{mail.PublicAddress}/track/{order.TrackingCode}", clock.GetUtcNow());
@@ -27,7 +26,7 @@ internal sealed class MailedPapers(OrderDesk desk, JobFloor floor, Catalog catal
 
     private async Task<PrintedPaper?> SpecCardAsync(string orderNumber, CancellationToken cancel)
     {
-        if ((await floor.JobsOfAsync(orderNumber, cancel)).LastOrDefault(job => job.ShippedAt is not null) is not { } job)
+        if ((await floor.JobsOfAsync(orderNumber, cancel)).LastOrDefault(job => job.ShippedAt is not null && job.HasSpecCard) is not { } job)
             return null;
         var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
         return new PrintedPaper($"spec-card-{job.Code}.pdf", SpecCardPaper.Print(new SpecCardFacts(job, settings, clock.GetUtcNow())));

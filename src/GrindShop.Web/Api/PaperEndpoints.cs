@@ -1,5 +1,6 @@
 using GrindShop.Papers;
 using GrindShop.Shop.Buying;
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
@@ -18,6 +19,7 @@ internal static class PaperEndpoints
     {
         var papers = app.MapGroup("/papers").ExcludeFromDescription();
         papers.MapGet("/traveler/{code}.pdf", TravelerAsync).RequireAuthorization(Policies.Staff);
+        papers.MapGet("/label/{lot}.pdf", LabelAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/spec-card/job/{code}.pdf", SpecCardOfJobAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/purchase/{number}.pdf", PurchaseAsync).RequireAuthorization(Policies.Office);
         papers.MapGet("/spec-card/{trackingCode}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
@@ -62,6 +64,15 @@ internal static class PaperEndpoints
             return Results.NotFound();
         var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
         return Results.File(PurchaseOrderPaper.Print(new PurchaseOrderFacts(purchase, settings, clock.GetUtcNow())), Pdf);
+    }
+
+    private static async Task<IResult> LabelAsync(string lot, HttpRequest http, IConfiguration configuration, StockRoom stock, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    {
+        if (await stock.FindAsync(lot, cancel) is not { } found)
+            return Results.NotFound();
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        var address = $"{Address(http, configuration)}/lots/{found.LotNumber}";
+        return Results.File(LotLabelPaper.Print(new LotLabelFacts(found, settings, address, clock.GetUtcNow())), Pdf);
     }
 
     private static async Task<IResult> SpecCardOfJobAsync(string code, JobFloor floor, Catalog catalog, TimeProvider clock, CancellationToken cancel) =>

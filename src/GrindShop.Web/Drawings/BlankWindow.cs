@@ -25,7 +25,7 @@ public sealed record BlankWindow(GrindWindow Window, CamPhase Blank, CamPhase Wa
         var wanted = new CamPhase(cam.Grind.LobeSeparationCamDeg, cam.Grind.IntakeCenterlineCrankDeg);
         var (intakeIn, exhaustIn) = (WheelRanges.ToSetIn(section.Intake.BaseCircleDiameterIn) - smallerByIn, WheelRanges.ToSetIn(section.Exhaust.BaseCircleDiameterIn) - smallerByIn);
         var window = GrindWindow.Of(new WindowQuestion(
-            blank.Intake, blank.Exhaust, milled, cam.Intake, cam.Exhaust, wanted, rules.Limits(blank.Part), intakeIn, exhaustIn));
+            blank.Intake, blank.Exhaust, milled, cam.Intake, cam.Exhaust, wanted, rules.Limits(blank), intakeIn, exhaustIn));
         return new BlankWindow(window, milled, wanted, intakeIn, exhaustIn);
     }
 }

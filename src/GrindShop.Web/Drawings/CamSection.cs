@@ -12,7 +12,7 @@ public sealed record CamSection(string PartNumber, LobeSection Intake, LobeSecti
     {
         var least = Math.Max(blank.Part.LeastBaseCircleIn, cam.Family.LeastBaseCircleIn);
         double Base(double? found) => fit.Fits ? found ?? least : Math.Max(found ?? 0, least);
-        var caseIn = blank.Part.CaseDepthIn;
+        var caseIn = blank.Metal.CaseDepthIn;
         return new CamSection(
             fit.PartNumber,
             LobeSection.Of("intake", blank.Intake, cam.Intake, Base(fit.IntakeBaseCircleDiameterIn), fit.IntakeTurnCamDeg, caseIn),

@@ -32,6 +32,6 @@ public sealed record JudgedSpec(FeasibilityAnswer Answer, FinishedCam Cam, Catal
     public JudgedSpec Showing(BlankFit? fit) => this with
     {
         Shown = fit,
-        Drawing = fit is not null && Content.Blank(fit.PartNumber) is { } blank ? CamSection.Of(Cam, blank, fit) : null,
+        Drawing = fit is not null && Content.Blank(fit) is { } blank ? CamSection.Of(Cam, blank, fit) : null,
     };
 }

@@ -9,10 +9,10 @@ namespace GrindShop.Web.Public;
 public sealed partial class SpecFields
 {
     internal static readonly IReadOnlyList<(string, string)> Lifters = [.. Enum.GetValues<LifterType>().Select(lifter => (lifter.ToString(), Capital(lifter.Words())))];
-    private static readonly IReadOnlyList<(string, string)> Gears = [.. Enum.GetValues<DistributorGear>().Select(gear => (gear.ToString(), Capital(gear.Words())))];
-    private static readonly IReadOnlyList<(string, string)> Sides = [.. Enum.GetValues<CamSide>().Select(side => (side.ToString(), side.ToString()))];
+    internal static readonly IReadOnlyList<(string, string)> Gears = [.. Enum.GetValues<DistributorGear>().Select(gear => (gear.ToString(), Capital(gear.Words())))];
+    internal static readonly IReadOnlyList<(string, string)> Sides = [.. Enum.GetValues<CamSide>().Select(side => (side.ToString(), side.ToString()))];
 
-    private static readonly IReadOnlyList<(string, string)> YesNo = [(SpecDraft.Yes, "Yes"), (SpecDraft.No, "No")];
+    internal static readonly IReadOnlyList<(string, string)> YesNo = [(SpecDraft.Yes, "Yes"), (SpecDraft.No, "No")];
 
     private FieldSource _source = default!;
 

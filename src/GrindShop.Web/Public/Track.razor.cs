@@ -1,4 +1,5 @@
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Web.Shell;
@@ -11,6 +12,7 @@ public sealed partial class Track : LivePage
 {
     private Order? _order;
     private IReadOnlyList<Job> _jobs = [];
+    private IReadOnlyList<OutgoingMail> _mails = [];
     private CatalogContent? _content;
     private string? _read;
     private bool _looked;
@@ -27,6 +29,9 @@ public sealed partial class Track : LivePage
 
     [Inject]
     private JobFloor Floor { get; set; } = default!;
+
+    [Inject]
+    private Outbox Outbox { get; set; } = default!;
 
     private bool IsNew => New == "1";
 
@@ -45,6 +50,7 @@ public sealed partial class Track : LivePage
         _content = await Catalog.ContentAsync();
         _order = code is null ? null : await Desk.TrackAsync(code);
         _jobs = _order is null ? [] : await Floor.JobsOfAsync(_order.Number);
+        _mails = _order is null ? [] : [.. (await Outbox.OfOrderAsync(_order.Number)).Where(mail => mail.State is MailState.Sent or MailState.Filed)];
         _looked = true;
     }
 }

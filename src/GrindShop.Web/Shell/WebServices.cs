@@ -23,6 +23,7 @@ public static class WebServices
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddMudServices();
         services.AddScoped<ThemeChoice>();
+        services.AddSingleton<Office.BlankBook>();
         services.AddHealthChecks().AddDbContextCheck<ShopDb>("database");
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.Limits.MaxRequestBodySize = 1_000_000);
     }
@@ -39,6 +40,7 @@ public static class WebServices
         app.MapStaticAssets().AllowAnonymous();
         app.MapShopApi();
         app.MapPapers();
+        app.MapBlanks();
         app.MapTables();
         app.MapSignInOut();
         app.MapHealth();

@@ -1,3 +1,5 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Tests.Records;
@@ -55,6 +57,58 @@ public sealed class RepairTests : IAsyncLifetime
         var shipped = await _shop.Desk.FindAsync(order.Number);
         Assert.Equal((OrderState.Shipped, "Teeth worn, one lobe pitted."), (shipped!.State, shipped.First.ReceivedCondition));
     }
+
+    /// <summary>The finished nose and base circle lie at least the clean-up of .004 in inside the worn ones: geometry, no source needed.</summary>
+    [Theory]
+    [InlineData(.345, 226)]
+    [InlineData(.335, 222)]
+    [InlineData(.360, 232)]
+    public async Task A_measured_used_cam_is_ground_inside_its_own_surface(double lift, double at050)
+    {
+        var look = await LookAsync(Used(lift, at050));
+
+        var fit = Assert.Single(look.Answer!.Blanks);
+        Assert.True(fit.Usable, string.Join(' ', fit.Reasons));
+        Assert.True(fit.IntakeBaseCircleDiameterIn <= 1.13 - .008 + 1e-6);
+        Assert.True(fit.IntakeBaseCircleDiameterIn / 2 + .335 <= 1.13 / 2 + lift - .004 + 1e-6);
+        Assert.True(fit.MinRemovalIn >= .004 - 1e-6);
+    }
+
+    [Fact]
+    public async Task A_used_cam_without_the_case_is_refused_with_the_reason_and_cannot_be_priced()
+    {
+        var look = await LookAsync(Used(.345, 226) with { Alloy = BlankAlloy.Steel5160, Hardening = Hardening.Induction, CaseLeftIn = .06 });
+
+        Assert.Equal(Verdict.NotGrindable, look.Answer!.Verdict);
+        Assert.Equal("The used cam cannot become this grind.", look.Answer.Reasons[0]);
+        var order = (await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("key"), "Una")).Order!;
+        order = (await _shop.Desk.SetWorkAsync(order.Number, order.Version, 1, Regrind(Used(.345, 226) with { Alloy = BlankAlloy.Steel5160, Hardening = Hardening.Induction, CaseLeftIn = .06 }), "Desk")).Value!;
+        var offer = new QuoteOffer { Parts = new Dictionary<int, string>(), Lines = [new PriceLine("own-1", "Regrind", 120) { Reason = "by hand" }], ValidUntil = SomeOrders.Today.AddDays(10) };
+        Assert.Equal("doesNotFit", (await _shop.Desk.QuoteAsync(order.Number, order.Version, offer, "Desk")).Refusal!.Code);
+    }
+
+    [Fact]
+    public async Task Figures_that_no_used_cam_has_are_named()
+    {
+        Assert.Equal("measured.baseCircleDiameterIn", (await LookAsync(Used(.345, 226) with { BaseCircleDiameterIn = double.NaN })).Problems[0].Field);
+        Assert.Equal("measured.caseLeftIn", (await LookAsync(Used(.345, 226) with { CaseLeftIn = .1 })).Problems[0].Field);
+        Assert.Equal("measured.intakeLobeLiftIn", (await LookAsync(Used(2, 226))).Problems[0].Field);
+    }
+
+    private Task<CamLook> LookAsync(MeasuredCam measured) => _shop.Catalog.LookAsync(Regrind(measured));
+
+    private static CamEntry Regrind(MeasuredCam measured) => new() { Kind = WorkKind.Regrind, Spec = Wishes.Street, ReceivedCondition = "Worn.", Measured = measured };
+
+    private static MeasuredCam Used(double lift, double at050) => new()
+    {
+        BaseCircleDiameterIn = 1.13,
+        IntakeLobeLiftIn = lift,
+        ExhaustLobeLiftIn = lift,
+        IntakeDurationAt050CrankDeg = at050,
+        ExhaustDurationAt050CrankDeg = at050,
+        Alloy = BlankAlloy.AustemperedDuctileIron,
+        Hardening = Hardening.Through,
+    };
 
     [Fact]
     public async Task A_cancelled_repair_gives_the_cam_back()

@@ -34,6 +34,8 @@ internal sealed class TestShop : IAsyncDisposable
 
     public FakeTimeProvider Clock { get; } = new(Now);
 
+    public IDbContextFactory<ShopDb> Factory => Of<IDbContextFactory<ShopDb>>();
+
     public Catalog Catalog => Of<Catalog>();
 
     public RuleBook Rules => Of<RuleBook>();
@@ -75,7 +77,7 @@ internal sealed class TestShop : IAsyncDisposable
 
     public ChangeListener Listener => Of<ChangeListener>();
 
-    public ShopDb Db() => Of<IDbContextFactory<ShopDb>>().CreateDbContext();
+    public ShopDb Db() => Factory.CreateDbContext();
 
     public async ValueTask DisposeAsync()
     {

@@ -48,6 +48,14 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/floor"] = ["Floor", "Owner"],
         ["/floor/jobs/{code}"] = ["Floor", "Owner"],
         ["/office"] = ["Owner"],
+        ["/office/blanks"] = ["Owner"],
+        ["/office/blanks/new"] = ["Owner"],
+        ["/office/blanks/import"] = ["Owner"],
+        ["/office/blanks/{partnumber}"] = ["Owner"],
+        ["/office/blanks/{partnumber}/edit"] = ["Owner"],
+        ["/office/receive"] = ["Desk", "Floor", "Owner"],
+        ["/lots/{number}"] = ["Desk", "Floor", "Owner"],
+        ["/floor/count"] = ["Floor", "Owner"],
         ["/settings"] = ["Owner"],
         ["/settings/rules"] = ["Owner"],
         ["/settings/rules/{*key}"] = ["Owner"],
@@ -57,6 +65,8 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/office/buying/new"] = ["Owner"],
         ["/office/buying/{number}"] = ["Owner"],
         ["/office/millrun"] = ["Owner"],
+        ["/office/shelf"] = ["Owner"],
+        ["/office/map"] = ["Owner"],
     };
 
     private static string[] Public => ["nobody", "Desk", "Floor", "Owner"];
@@ -90,7 +100,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         using var client = await SignedInAsync(who);
         foreach (var (template, allowed) in Pages.Where(page => page.Key is not "/not-found" and not "/error"))
         {
-            var address = template.Replace("{code?}", "", StringComparison.Ordinal).Replace("{*key}", "gear/rear/steel/iron", StringComparison.Ordinal).Replace("{code}", "J1001", StringComparison.Ordinal).Replace("{number}", "C1001", StringComparison.Ordinal);
+            var address = template.Replace("{code?}", "", StringComparison.Ordinal).Replace("{*key}", "gear/rear/steel/iron", StringComparison.Ordinal).Replace("{code}", "J1001", StringComparison.Ordinal).Replace("{number}", "C1001", StringComparison.Ordinal).Replace("{partnumber}", "RV8R-516-08", StringComparison.Ordinal);
             using var response = await client.GetAsync(address);
             var opened = response.StatusCode == HttpStatusCode.OK || (template == "/start" && response.Headers.Location?.OriginalString.Contains("sign-in", StringComparison.Ordinal) == false && response.Headers.Location.OriginalString.Contains("not-allowed", StringComparison.Ordinal) == false);
             Assert.True(opened == allowed.Contains(who), $"{who} at {address}: {(int)response.StatusCode} {response.Headers.Location}");
@@ -100,6 +110,8 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
     [Theory]
     [InlineData("/papers/traveler/J1001.pdf", "Desk", "Floor", "Owner")]
     [InlineData("/papers/spec-card/job/J1001.pdf", "Desk", "Floor", "Owner")]
+    [InlineData("/papers/label/L466.pdf", "Desk", "Floor", "Owner")]
+    [InlineData("/office/blanks.csv", "Owner")]
     [InlineData("/papers/purchase/PO-1001.pdf", "Owner")]
     public async Task Papers_of_the_shop_are_for_the_shop(string address, params string[] allowed)
     {

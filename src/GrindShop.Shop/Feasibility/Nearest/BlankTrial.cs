@@ -24,7 +24,7 @@ internal sealed class BlankTrial(StockedBlank stocked, DrawnCams cams, ShopRules
 {
     private const int QuarterDegrees = 4, WidestTurnCamDeg = 30;
     private const double ToleranceCamDeg = .004;
-    private readonly BandLimits _limits = rules.Limits(stocked.Blank.Part);
+    private readonly BandLimits _limits = rules.Limits(stocked.Blank);
 
     public StockedBlank Stocked => stocked;
 

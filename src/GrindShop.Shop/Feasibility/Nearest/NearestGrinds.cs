@@ -39,7 +39,7 @@ public static class NearestGrinds
     private static IEnumerable<NearCandidate> OtherGear(FeasibilityAnswer answer, EngineFamily family, IReadOnlyList<StockedBlank> blanks, ShopRules rules) =>
         from fit in answer.Blanks
         where fit is { Fits: true, Gear.Verdict: GearVerdict.No }
-        join stocked in blanks on fit.PartNumber equals stocked.Blank.Part.PartNumber
+        join stocked in blanks on (fit.PartNumber, fit.Lot) equals (stocked.Blank.Part.PartNumber, stocked.Lot)
         let gear = rules.GearFor(family.Gear, stocked.Blank.Part.Gear)
         where gear is not null
         let offered = answer.Grind with { DistributorGear = gear }

@@ -21,6 +21,10 @@ public sealed class CustomerMail(Catalog catalog, MailSettings settings)
                 db.Add(Write(letters, $"{order.Number}/{place} {line.Kind}", order, to, letter, line.At));
     }
 
+    /// <summary>What would be sent with these questions.</summary>
+    public async Task<Letter> PreviewAsync(Order order, IReadOnlyList<string> questions, CancellationToken cancel = default) =>
+        new Letters(await catalog.ContentAsync(cancel), settings.PublicAddress).Questions(order, questions);
+
     /// <summary>Lines that the database has not numbered yet, with their place in the history: together with the order they name the event.</summary>
     private static IEnumerable<(int Place, OrderEvent Line)> New(Order order)
     {

@@ -18,9 +18,12 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
 
     public string Signature => string.Join('\n', new[] { content.Rules.Settings.ShopName, content.Rules.Settings.Address, content.Rules.Settings.Phone });
 
+    /// <summary>The address of the customer's own page.</summary>
+    public string Page(Order order) => $"{publicAddress}/track/{order.TrackingCode}";
+
     public string Follow(Order order) => $"""
         Follow the order here, without an account:
-        {publicAddress}/track/{order.TrackingCode}
+        {Page(order)}
         Whoever has this address can see the order: pass it on only to whom it concerns.
         """;
 

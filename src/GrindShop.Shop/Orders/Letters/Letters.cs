@@ -6,11 +6,8 @@ namespace GrindShop.Shop.Orders;
 /// <summary>What the shop writes to its customers, all of it in one place: plain text with the figures that were computed.</summary>
 public sealed class Letters(CatalogContent content, string publicAddress)
 {
-    /// <summary>The spec card, printed when the mail goes out.</summary>
+    /// <summary>The spec card, printed when the mail goes out; a quote goes by its number.</summary>
     public const string SpecCard = "spec-card";
-
-    /// <summary>The order's newest quote.</summary>
-    public const string Quote = "quote";
 
     private readonly LetterParts _parts = new(content, publicAddress);
 
@@ -20,6 +17,7 @@ public sealed class Letters(CatalogContent content, string publicAddress)
     public Letter? Of(Order order, OrderEvent line) => line.Kind switch
     {
         OrderEventKind.Received => Received(order),
+        OrderEventKind.Asked => Questions(order, [.. order.Questions.Where(question => question.At == line.At).Select(question => question.Text)]),
         OrderEventKind.Quoted => Quoted(order),
         OrderEventKind.Accepted => Accepted(order),
         OrderEventKind.Shipped => Shipped(order),
@@ -42,6 +40,18 @@ public sealed class Letters(CatalogContent content, string publicAddress)
         {_parts.Follow(order)}
         """);
 
+    /// <summary>The letter that goes out with these questions; also what the desk looks at before it sends them.</summary>
+    public Letter Questions(Order order, IReadOnlyList<string> questions) => Letter(order, questions.Count == 1 ? "a question" : $"{questions.Count} questions", $"""
+        before we can go on with your camshaft we need to know:
+
+        {string.Join("\n\n", questions.Select((question, index) => $"{index + 1}. {question.Trim()}"))}
+
+        Answer them on your page, in the boxes below each question, or answer this mail:
+        {_parts.Page(order)}
+
+        {_parts.Asked(order)}
+        """);
+
     private Letter Quoted(Order order) => Letter(order, "our price", $"""
         this is our price for your camshaft.
 
@@ -57,7 +67,7 @@ public sealed class Letters(CatalogContent content, string publicAddress)
         {_parts.Follow(order)}
 
         {LetterParts.Cautions}
-        """) with { Papers = order.CurrentQuote is null ? [] : [Quote] };
+        """) with { Papers = order.CurrentQuoteNumber is { } number ? [number] : [] };
 
     private Letter Accepted(Order order) => Letter(order, $"promised for {LetterParts.Day(order.PromisedOn!.Value)}", $"""
         thank you for the order. Your camshaft is promised for {LetterParts.Day(order.PromisedOn!.Value)}.
@@ -70,12 +80,12 @@ public sealed class Letters(CatalogContent content, string publicAddress)
         """);
 
     private Letter Shipped(Order order) => Letter(order, "your camshaft has left the shop", $"""
-        your camshaft has left the shop. Its spec card is attached: lifts, durations, valve events and the distributor gear to run.
+        your camshaft has left the shop.{(HasSpecCard(order) ? " Its spec card is attached: lifts, durations, valve events and the distributor gear to run." : "")}
 
         {LetterParts.Cautions}
 
         {_parts.Follow(order)}
-        """) with { Papers = [SpecCard] };
+        """) with { Papers = HasSpecCard(order) ? [SpecCard] : [] };
 
     private Letter Declined(Order order, string why) => Letter(order, "we cannot make it as described", $"""
         we cannot make this camshaft as it was described.
@@ -118,6 +128,9 @@ public sealed class Letters(CatalogContent content, string publicAddress)
 
         {_parts.Follow(order)}
         """);
+
+    /// <summary>Where a grind was computed; a cam that only got a new gear has none.</summary>
+    private static bool HasSpecCard(Order order) => order.Cams.Any(cam => cam.Answer is not null);
 
     private static bool IsIncomplete(Order order) => order.Cams.Any(cam => cam.Answer is null);
 

@@ -25,24 +25,31 @@ public sealed class CustomerDesk(IDbContextFactory<ShopDb> factory, Catalog cata
             ? Task.FromResult<Outcome<Order>>(refusal)
             : AnswerAsync(trackingCode, quoteNumber, order => Task.FromResult(order.DeclineByCustomer(name.Trim(), why, clock.GetUtcNow())), [OrderState.Declined], cancel);
 
+    /// <summary>Answers questions of the shop. Nothing that was answered earlier is lost, and the same key a second time changes nothing.</summary>
+    public Task<Outcome<Order>> ReplyAsync(string trackingCode, IReadOnlyList<ReplyEntry> replies, string commandKey, CancellationToken cancel = default) =>
+        ChangeAsync(trackingCode, order => Task.FromResult(order.Reply(replies, order.Contact.Name?.Trim() is { Length: > 0 } name ? name : "customer", clock.GetUtcNow(), commandKey)), cancel);
+
     private static Refusal? Unsigned(string name) => name.Trim().Length is > 1 and <= LongestName
         ? null
         : new Refusal("noName", "Type your name first; it stands in place of a signature.");
 
-    private async Task<Outcome<Order>> AnswerAsync(
-        string trackingCode, string quoteNumber, Func<Order, Task<Outcome<Order>>> answer, IReadOnlyList<OrderState> alreadyDone, CancellationToken cancel)
+    private Task<Outcome<Order>> AnswerAsync(
+        string trackingCode, string quoteNumber, Func<Order, Task<Outcome<Order>>> answer, IReadOnlyList<OrderState> alreadyDone, CancellationToken cancel) =>
+        ChangeAsync(trackingCode, async order => order.CurrentQuoteNumber != quoteNumber
+            ? new Refusal("otherQuote", "The shop has changed the price or the specification since this page was shown. Look at it again.")
+            : alreadyDone.Contains(order.State) ? order : await answer(order), cancel);
+
+    /// <summary>Does one thing to the order while nobody else does, and saves it where it changed something.</summary>
+    private async Task<Outcome<Order>> ChangeAsync(string trackingCode, Func<Order, Task<Outcome<Order>>> change, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
         await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE tracking_code = {trackingCode} FOR UPDATE", cancel);
         if (await OrderDesk.Whole(db).SingleOrDefaultAsync(one => one.TrackingCode == trackingCode, cancel) is not { } order)
             return new Refusal("unknown", "There is no order of this tracking code.");
-        if (order.CurrentQuoteNumber != quoteNumber)
-            return new Refusal("otherQuote", "The shop has changed the price or the specification since this page was shown. Look at it again.");
-        if (alreadyDone.Contains(order.State))
-            return order;
-        var outcome = await answer(order);
-        if (!outcome.Succeeded)
+        var before = order.Changes;
+        var outcome = await change(order);
+        if (!outcome.Succeeded || order.Changes == before)
             return outcome;
         await mail.TellAsync(db, order, cancel);
         await db.SaveAndTellAsync(order.Number, cancel);

@@ -31,6 +31,58 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.HasSequence("purchase_numbers")
                 .StartsAt(1001L);
 
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankFile", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<int>("BlankPartId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_part_id");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<byte[]>("Content")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("content");
+
+                    b.Property<string>("MediaType")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("media_type");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("name");
+
+                    b.HasKey("Id")
+                        .HasName("pk_blank_files");
+
+                    b.HasIndex("BlankPartId")
+                        .HasDatabaseName("ix_blank_files_blank_part_id");
+
+                    b.ToTable("blank_files", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_blank_files_size", "octet_length(content) BETWEEN 1 AND 5242880");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankLot", b =>
                 {
                     b.Property<int>("Id")
@@ -70,6 +122,14 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasMaxLength(40)
                         .HasColumnType("character varying(40)")
                         .HasColumnName("lot_number");
+
+                    b.Property<double?>("MeasuredCaseIn")
+                        .HasColumnType("double precision")
+                        .HasColumnName("measured_case_in");
+
+                    b.Property<double?>("MeasuredStockIn")
+                        .HasColumnType("double precision")
+                        .HasColumnName("measured_stock_in");
 
                     b.Property<int>("OnHand")
                         .HasColumnType("integer")
@@ -136,6 +196,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("alloy");
 
+                    b.PrimitiveCollection<string[]>("Alternates")
+                        .IsRequired()
+                        .HasColumnType("text[]")
+                        .HasColumnName("alternates");
+
                     b.Property<double?>("CaseDepthIn")
                         .HasColumnType("double precision")
                         .HasColumnName("case_depth_in");
@@ -144,6 +209,12 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasPrecision(10, 2)
                         .HasColumnType("numeric(10,2)")
                         .HasColumnName("cost");
+
+                    b.Property<string>("DriveEnd")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("drive_end");
 
                     b.Property<int>("EngineFamilyId")
                         .HasColumnType("integer")
@@ -180,6 +251,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("double precision")
                         .HasColumnName("hardness_hrc");
 
+                    b.PrimitiveCollection<double[]>("JournalDiametersIn")
+                        .IsRequired()
+                        .HasColumnType("double precision[]")
+                        .HasColumnName("journal_diameters_in");
+
                     b.Property<int>("LeadTimeDays")
                         .HasColumnType("integer")
                         .HasColumnName("lead_time_days");
@@ -212,30 +288,163 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("side");
 
+                    b.Property<string>("Supersedes")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("supersedes");
+
                     b.Property<int>("SupplierId")
                         .HasColumnType("integer")
                         .HasColumnName("supplier_id");
 
+                    b.Property<string>("SupplierPart")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("supplier_part");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
                     b.HasKey("Id")
                         .HasName("pk_blank_parts");
+
+                    b.HasAlternateKey("PartNumber")
+                        .HasName("ak_blank_parts_part_number");
 
                     b.HasIndex("EngineFamilyId")
                         .HasDatabaseName("ix_blank_parts_engine_family_id");
 
-                    b.HasIndex("PartNumber")
+                    b.HasIndex("Supersedes")
                         .IsUnique()
-                        .HasDatabaseName("ix_blank_parts_part_number");
+                        .HasDatabaseName("ix_blank_parts_supersedes");
 
                     b.HasIndex("SupplierId")
                         .HasDatabaseName("ix_blank_parts_supplier_id");
 
                     b.ToTable("blank_parts", null, t =>
                         {
+                            t.HasCheckConstraint("ck_blank_parts_buying", "supersedes <> part_number");
+
                             t.HasCheckConstraint("ck_blank_parts_case", "(hardening IN ('Induction', 'Carburized')) = (case_depth_in IS NOT NULL)");
 
                             t.HasCheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0");
 
                             t.HasCheckConstraint("ck_blank_parts_shape", "(form = 'FullRound') = (nominal IS NULL) AND (form = 'FullRound') = (round_diameter_in IS NOT NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPartEvent", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<int>("BlankPartId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_part_id");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("Changes")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("changes");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("what");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("why");
+
+                    b.HasKey("Id")
+                        .HasName("pk_blank_part_events");
+
+                    b.HasIndex("BlankPartId")
+                        .HasDatabaseName("ix_blank_part_events_blank_part_id");
+
+                    b.ToTable("blank_part_events", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.LotSample", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<int>("BlankLotId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_lot_id");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<double?>("CaseDepthIn")
+                        .HasColumnType("double precision")
+                        .HasColumnName("case_depth_in");
+
+                    b.Property<string>("HardnessScale")
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("hardness_scale");
+
+                    b.Property<double?>("HardnessValue")
+                        .HasColumnType("double precision")
+                        .HasColumnName("hardness_value");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("note");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("integer")
+                        .HasColumnName("pieces");
+
+                    b.Property<double?>("StockIn")
+                        .HasColumnType("double precision")
+                        .HasColumnName("stock_in");
+
+                    b.HasKey("Id")
+                        .HasName("pk_lot_samples");
+
+                    b.HasIndex("BlankLotId")
+                        .HasDatabaseName("ix_lot_samples_blank_lot_id");
+
+                    b.ToTable("lot_samples", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_lot_samples_figures", "pieces > 0 AND (hardness_value IS NULL) = (hardness_scale IS NULL) AND case_depth_in >= 0 AND stock_in >= 0");
                         });
                 });
 
@@ -1654,6 +1863,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("kind");
 
+                    b.Property<string>("Measured")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("measured");
+
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
@@ -1875,6 +2088,59 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("price_adders", (string)null);
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.Question", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<int>("Cam")
+                        .HasColumnType("integer")
+                        .HasColumnName("cam");
+
+                    b.Property<string>("CommandKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<string>("Field")
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("field");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(600)
+                        .HasColumnType("character varying(600)")
+                        .HasColumnName("text");
+
+                    b.HasKey("Id")
+                        .HasName("pk_order_questions");
+
+                    b.HasIndex("OrderId")
+                        .HasDatabaseName("ix_order_questions_order_id");
+
+                    b.ToTable("order_questions", (string)null);
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
                 {
                     b.Property<int>("Id")
@@ -1940,6 +2206,58 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("quotes", null, t =>
                         {
                             t.HasCheckConstraint("ck_quotes_total", "total > 0");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.Reply", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("CommandKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<int>("QuestionId")
+                        .HasColumnType("integer")
+                        .HasColumnName("question_id");
+
+                    b.Property<string>("Value")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("value");
+
+                    b.Property<string>("Words")
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)")
+                        .HasColumnName("words");
+
+                    b.HasKey("Id")
+                        .HasName("pk_order_replies");
+
+                    b.HasIndex("QuestionId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_order_replies_question_id_command_key");
+
+                    b.ToTable("order_replies", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_order_replies_said", "value IS NOT NULL OR words IS NOT NULL");
                         });
                 });
 
@@ -2207,6 +2525,10 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Property<DateTimeOffset?>("EndedAt")
                         .HasColumnType("timestamp with time zone")
                         .HasColumnName("ended_at");
+
+                    b.Property<string>("LotFit")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("lot_fit");
 
                     b.Property<DateTimeOffset>("OpenedAt")
                         .HasColumnType("timestamp with time zone")
@@ -2602,6 +2924,16 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("AspNetUserTokens", (string)null);
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankFile", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankPart", null)
+                        .WithMany()
+                        .HasForeignKey("BlankPartId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_blank_files_blank_part_blank_part_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankLot", b =>
                 {
                     b.HasOne("GrindShop.Shop.Blanks.BlankPart", "BlankPart")
@@ -2631,6 +2963,13 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasConstraintName("fk_blank_parts_engine_family_engine_family_id");
 
+                    b.HasOne("GrindShop.Shop.Blanks.BlankPart", null)
+                        .WithMany()
+                        .HasForeignKey("Supersedes")
+                        .HasPrincipalKey("PartNumber")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_blank_parts_blank_parts_supersedes");
+
                     b.HasOne("GrindShop.Shop.Blanks.Vendor", "Supplier")
                         .WithMany()
                         .HasForeignKey("SupplierId")
@@ -2641,6 +2980,28 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("EngineFamily");
 
                     b.Navigation("Supplier");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPartEvent", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankPart", "BlankPart")
+                        .WithMany()
+                        .HasForeignKey("BlankPartId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_blank_part_events_blank_part_blank_part_id");
+
+                    b.Navigation("BlankPart");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.LotSample", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankLot", null)
+                        .WithMany("Samples")
+                        .HasForeignKey("BlankLotId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_lot_samples_blank_lots_blank_lot_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.StockMovement", b =>
@@ -2822,6 +3183,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_order_revisions_order_order_id");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.Question", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Questions")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_order_questions_orders_order_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Quote", b =>
                 {
                     b.HasOne("GrindShop.Shop.Orders.Order", null)
@@ -2830,6 +3201,16 @@ namespace GrindShop.Shop.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_quotes_orders_order_id");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.Reply", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Question", null)
+                        .WithMany("Replies")
+                        .HasForeignKey("QuestionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_order_replies_order_questions_question_id");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>
@@ -2950,6 +3331,8 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.Entity("GrindShop.Shop.Blanks.BlankLot", b =>
                 {
                     b.Navigation("Movements");
+
+                    b.Navigation("Samples");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseLine", b =>
@@ -2977,9 +3360,16 @@ namespace GrindShop.Shop.Records.Migrations
 
                     b.Navigation("History");
 
+                    b.Navigation("Questions");
+
                     b.Navigation("Quotes");
 
                     b.Navigation("Revisions");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.Question", b =>
+                {
+                    b.Navigation("Replies");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Routing.Job", b =>

@@ -1,9 +1,9 @@
 using System.Globalization;
 
-namespace GrindShop.Shop.Demo;
+namespace GrindShop.Shop.Records;
 
 /// <summary>One row of a CSV file, read by column name. What cannot be read is noted as a problem and stands in as a blank.</summary>
-internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, string> cells, List<SeedProblem> problems)
+public sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, string> cells, List<RowProblem> problems, bool decimalComma = false)
 {
     public string Name { get; } = $"line {line}";
 
@@ -12,7 +12,7 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
     {
         if (!cells.TryGetValue(column, out var cell))
             Wrong(column, "The column is missing.");
-        return string.IsNullOrWhiteSpace(cell) ? null : cell.Trim();
+        return string.IsNullOrWhiteSpace(cell) ? null : CsvText.Plain(cell.Trim());
     }
 
     public string Text(string column) => Maybe(column) ?? Blank(column);
@@ -44,7 +44,7 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
         return found;
     }
 
-    public void Wrong(string column, string message) => problems.Add(new SeedProblem(file, Name, column, message));
+    public void Wrong(string column, string message) => problems.Add(new RowProblem(file, Name, column, message));
 
     private string Blank(string column)
     {
@@ -55,7 +55,7 @@ internal sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, 
 
     private double Parse(string column, string text)
     {
-        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number))
+        if (double.TryParse(decimalComma ? text.Replace(',', '.') : text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number))
             return number;
         if (text != "")
             Wrong(column, $"\"{text}\" is not a number.");

@@ -1,7 +1,6 @@
-using GrindShop.Shop.Demo;
 using GrindShop.Shop.Records;
 
-namespace GrindShop.Shop.Tests.Demo;
+namespace GrindShop.Shop.Tests.Records;
 
 /// <summary>RFC 4180, section 2.</summary>
 public class CsvTextTests

@@ -1,8 +1,10 @@
+using System.Globalization;
 using GrindShop.Lobes;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
+using GrindShop.Shop.Records;
 
-namespace GrindShop.Shop.Demo;
+namespace GrindShop.Shop.BlankCatalog;
 
 internal enum YesNo
 {
@@ -10,21 +12,19 @@ internal enum YesNo
     Yes,
 }
 
-/// <summary>Reads blanks.csv: a part number a row.</summary>
-internal static class BlankRows
+/// <summary>Reads a part from the cells of one row, see <see cref="BlankColumns"/>; what is wrong with it is noted in the row.</summary>
+public static class BlankRow
 {
-    public static IEnumerable<BlankPart> Read(SeedFolder folder, IReadOnlyDictionary<string, EngineFamily> families, IReadOnlyDictionary<string, Vendor> vendors)
+    /// <summary>Null where family or supplier are not known, which leaves nothing to check the rest against.</summary>
+    public static BlankPart? Read(CsvRow row, IReadOnlyDictionary<string, EngineFamily> families, IReadOnlyDictionary<string, Vendor> vendors)
     {
-        foreach (var row in folder.Rows("blanks.csv"))
-        {
-            row.Text("engineFamily");
-            row.Text("supplier");
-            if (row.Known("engineFamily", families) is not { } family || row.Known("supplier", vendors) is not { } supplier)
-                continue;
-            var part = Part(row, family, supplier);
-            BlankCheck.Check(row, part);
-            yield return part;
-        }
+        row.Text("engineFamily");
+        row.Text("supplier");
+        if (row.Known("engineFamily", families) is not { } family || row.Known("supplier", vendors) is not { } supplier)
+            return null;
+        var part = Part(row, family, supplier);
+        BlankCheck.Check(row, part);
+        return part;
     }
 
     private static BlankPart Part(CsvRow row, EngineFamily family, Vendor supplier)
@@ -33,6 +33,7 @@ internal static class BlankRows
         return new BlankPart
         {
             PartNumber = row.Text("partNumber"),
+            EngineFamilyId = family.Id,
             EngineFamily = family,
             Form = form,
             Alloy = row.Choice<BlankAlloy>("alloy"),
@@ -43,12 +44,18 @@ internal static class BlankRows
             Side = row.MaybeChoice<CamSide>("side"),
             FuelPumpLobe = row.MaybeChoice<YesNo>("fuelPumpLobe") is { } said ? said == YesNo.Yes : family.FuelPumpLobe,
             Nominal = form == BlankForm.FullRound ? null : Nominal(row),
-            RoundDiameterIn = row.MaybeNumber("roundDiameterIn"),
+            RoundDiameterIn = form == BlankForm.FullRound ? row.Number("roundDiameterIn") : null,
             FiringOrder = row.Text("firingOrder"),
             LeastBaseCircleIn = row.Number("leastBaseCircleIn"),
+            DriveEnd = row.Maybe("driveEnd") ?? "",
+            JournalDiametersIn = Journals(row),
+            SupplierId = supplier.Id,
             Supplier = supplier,
+            SupplierPart = row.Maybe("supplierPart") ?? "",
             Cost = row.Money("costUsd"),
             LeadTimeDays = row.Whole("leadTimeDays"),
+            Supersedes = row.Maybe("supersedes"),
+            Alternates = Words(row, "alternates"),
             Notes = row.Maybe("notes") ?? "",
         };
     }
@@ -70,4 +77,15 @@ internal static class BlankRows
         row.Number($"{name}DurationAt050CrankDeg"),
         row.Number($"{name}AdvertisedDurationCrankDeg"),
         row.Number("advertisedAtIn"));
+
+    private static double[] Journals(CsvRow row)
+    {
+        var words = Words(row, "journalDiametersIn");
+        var journals = words.Select(word => double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out var diameter) ? diameter : 0).ToArray();
+        if (journals.Any(diameter => diameter is not (> 0 and < 10)))
+            row.Wrong("journalDiametersIn", "Write diameters in inches with blanks between, from the front, or leave it blank for the engine's own.");
+        return journals;
+    }
+
+    private static string[] Words(CsvRow row, string column) => (row.Maybe(column) ?? "").Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
 }

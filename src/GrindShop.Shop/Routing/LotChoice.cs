@@ -1,0 +1,32 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
+
+namespace GrindShop.Shop.Routing;
+
+/// <summary>A lot to take a blank from, and what it gives where that is not what was answered for the part.</summary>
+public sealed record ChosenLot(BlankLot Lot, BlankFit? Fit);
+
+/// <summary>From which lot is the blank taken? One with the metal that the answer stood on, oldest first; else one from which the cam comes out all the same.</summary>
+public sealed class LotChoice(Catalog catalog)
+{
+    /// <summary>Locks the part's lots until the transaction ends and chooses among them; a second claimant waits and then sees what is left.</summary>
+    public async Task<Outcome<ChosenLot>> TakeAsync(ShopDb db, BlankPart part, FeasibilityAnswer answer, CancellationToken cancel)
+    {
+        var free = (await LockedAsync(db, part.Id, cancel)).FindAll(lot => lot.Available > 0);
+        var answered = answer.Blanks.FirstOrDefault(fit => fit.PartNumber == part.PartNumber && fit.Usable);
+        var metal = answered?.Metal ?? LotMetal.Nominal(part);
+        if (answered is not null && free.Find(lot => lot.Metal == metal) is { } asAnswered)
+            return new ChosenLot(asAnswered, null);
+        foreach (var lot in free)
+            if (await catalog.JudgeLotAsync(db, answer.Grind, lot, cancel) is { Usable: true } fit)
+                return new ChosenLot(lot, fit);
+        return free.Count == 0
+            ? new Refusal("noStock", $"No blank {part.PartNumber} is left in stock that is not promised to a job.")
+            : new Refusal("noMetal", $"The blanks {part.PartNumber} left have not the metal for this cam: {string.Join("; ", free.Select(lot => $"lot {lot.LotNumber}, {lot.Metal.Words(part)}"))}.");
+    }
+
+    private static Task<List<BlankLot>> LockedAsync(ShopDb db, int partId, CancellationToken cancel) =>
+        db.BlankLots.FromSql($"SELECT * FROM blank_lots WHERE blank_part_id = {partId} ORDER BY received_at, id FOR UPDATE").ToListAsync(cancel);
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using GrindShop.Shop.Planning;
+using GrindShop.Shop.Specs;
+using GrindShop.Web.Drawings;
+
+namespace GrindShop.Web.Office;
+
+public enum MapService
+{
+    FromStock,
+    ToOrder,
+    None,
+}
+
+/// <summary>A wish on the map and whether the shelf of this moment serves it.</summary>
+public sealed record MapDot(ShelfDemand Demand, MapService Service, string? PartNumber)
+{
+    public double DurationCrankDeg => Demand.Grind.Intake.DurationAt050CrankDeg;
+
+    public double SeparationCamDeg => Demand.Grind.LobeSeparationCamDeg;
+
+    public string Words => string.Create(CultureInfo.InvariantCulture,
+        $"{Demand.OrderNumber}: {DurationCrankDeg:0.#}/{Demand.Grind.Exhaust.DurationAt050CrankDeg:0.#} at .050, LSA {SeparationCamDeg:0.#}, {Demand.Grind.Lifter.Words()}, {ServiceWords}");
+
+    public string ServiceWords => Service switch
+    {
+        MapService.FromStock => $"served from stock by {PartNumber}",
+        MapService.ToOrder => $"only from {PartNumber}, which is not in stock",
+        _ => "no blank serves it",
+    };
+}
+
+/// <summary>A blank on the map with its letter.</summary>
+public sealed record MapBlank(string Letter, BlankRegion Region, int Available)
+{
+    public string PartNumber => Region.Blank.Part.PartNumber;
+
+    public string Words => string.Create(CultureInfo.InvariantCulture,
+        $"{Letter}, {PartNumber}: {ShelfAdvice.Words(Region.Blank.Part)}; {(Available == 0 ? "none in stock" : $"{Available} in stock")}; {Reach}");
+
+    public string Reach => Region.Steps.Count == 0
+        ? "its own grind asks for more base circle than may be given up"
+        : string.Create(CultureInfo.InvariantCulture,
+            $"{Region.Steps[0].DurationAt050CrankDeg:0.#} to {Region.Steps[^1].DurationAt050CrankDeg:0.#} at .050, LSA up to {Region.Steps.Max(step => step.SeparationReachCamDeg):0.0} cam deg either way");
+}
+
+/// <summary>Regions and wishes laid out over intake duration and lobe separation.</summary>
+public sealed class MapPicture
+{
+    public MapPicture(IReadOnlyList<MapBlank> blanks, IReadOnlyList<MapDot> dots)
+    {
+        (Blanks, Dots) = (blanks, dots);
+        double[] durations = [.. dots.Select(dot => dot.DurationCrankDeg), .. blanks.Select(blank => blank.Region.Nominal.Intake.DurationAt050CrankDeg), .. blanks.SelectMany(blank => blank.Region.Steps).Select(step => step.DurationAt050CrankDeg)];
+        double[] separations = [.. dots.Select(dot => dot.SeparationCamDeg), .. blanks.SelectMany(Heights)];
+        X = PlotFrame.Across(durations.DefaultIfEmpty(200).Min(), durations.DefaultIfEmpty(260).Max());
+        Y = PlotFrame.Up(separations.DefaultIfEmpty(106).Min(), separations.DefaultIfEmpty(116).Max());
+    }
+
+    public IReadOnlyList<MapBlank> Blanks { get; }
+
+    public IReadOnlyList<MapDot> Dots { get; }
+
+    public PlotAxis X { get; }
+
+    public PlotAxis Y { get; }
+
+    /// <summary>Path data of a blank's region; empty where it has none.</summary>
+    public string Outline(MapBlank blank)
+    {
+        var (steps, middle) = (blank.Region.Steps, blank.Region.Nominal.LobeSeparationCamDeg);
+        return steps.Count == 0 ? "" : SvgPath.Closed(
+            steps.Select(step => Place(step.DurationAt050CrankDeg, middle + step.SeparationReachCamDeg)).Concat(steps.Reverse().Select(step => Place(step.DurationAt050CrankDeg, middle - step.SeparationReachCamDeg))), 1);
+    }
+
+    public (double X, double Y) Place(double durationCrankDeg, double separationCamDeg) => (X.At(durationCrankDeg), -Y.At(separationCamDeg));
+
+    /// <summary>Wishes that no region of a blank in stock reaches: the holes in the shelf.</summary>
+    public int InHoles => Dots.Count(dot => !Blanks.Any(blank => blank.Available > 0 && blank.Region.Holds(dot.DurationCrankDeg, dot.SeparationCamDeg)));
+
+    private static IEnumerable<double> Heights(MapBlank blank)
+    {
+        var (middle, reach) = (blank.Region.Nominal.LobeSeparationCamDeg, blank.Region.Steps.Select(step => step.SeparationReachCamDeg).DefaultIfEmpty(0).Max());
+        return [middle - reach, middle + reach];
+    }
+}

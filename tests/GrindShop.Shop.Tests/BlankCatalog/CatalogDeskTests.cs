@@ -1,0 +1,95 @@
+using GrindShop.Shop.BlankCatalog;
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Tests.Records;
+using GrindShop.Testing;
+using Microsoft.EntityFrameworkCore;
+
+namespace GrindShop.Shop.Tests.BlankCatalog;
+
+public sealed class CatalogDeskTests : IAsyncLifetime
+{
+    private TestDatabase _database = null!;
+    private TestShop _shop = null!;
+    private CatalogDesk _desk = null!;
+
+    public async Task InitializeAsync()
+    {
+        _database = await ShopTemplates.Scenario.CopyAsync();
+        _shop = new TestShop(_database);
+        _desk = new CatalogDesk(_shop.Factory, _shop.Clock);
+    }
+
+    public async Task DisposeAsync()
+    {
+        await _shop.DisposeAsync();
+        await _database.DisposeAsync();
+    }
+
+    [Fact]
+    public async Task The_second_of_two_is_told_what_the_first_changed()
+    {
+        var part = await PartAsync("RV8R-516-08");
+        Assert.NotNull((await SaveAsync(part, "costUsd", "99.50", "new price list")).Saved);
+
+        var late = await SaveAsync(part, "leadTimeDays", "50", "slower now");
+
+        Assert.Equal("stale", late.Refusal!.Code);
+        Assert.Contains("to 99.5", late.Refusal.Reason, StringComparison.Ordinal);
+        Assert.Equal(99.50m, (await PartAsync("RV8R-516-08")).Cost);
+    }
+
+    [Fact]
+    public async Task Bad_cells_are_named_all_at_once()
+    {
+        var part = await PartAsync("RV8R-516-08");
+        var cells = new Dictionary<string, string>(BlankColumns.Cells(part)) { ["stockIn"] = "9", ["costUsd"] = "-1", ["alternates"] = "", ["intakeLobeLiftIn"] = "x" };
+
+        var saving = await _desk.SaveAsync(cells, part.Version, "why", "Owner");
+
+        Assert.Subset(saving.Problems.Select(problem => problem.Field).ToHashSet(), new HashSet<string> { "costUsd", "intakeLobeLiftIn" });
+        Assert.Null(saving.Saved);
+    }
+
+    [Theory]
+    [InlineData("supersedes", "NO-SUCH")]
+    [InlineData("supersedes", "RV8R-516-08")]
+    [InlineData("alternates", "FV8F-516-05")]
+    public async Task Links_lead_to_parts_of_the_same_engine(string column, string to) =>
+        Assert.NotEmpty((await SaveAsync(await PartAsync("RV8R-516-08"), column, to, "why")).Problems);
+
+    [Fact]
+    public async Task Parts_do_not_replace_each_other_in_a_circle()
+    {
+        Assert.NotNull((await SaveAsync(await PartAsync("RV8R-516-08"), "supersedes", "RV8R-516-09", "why")).Saved);
+        Assert.NotEmpty((await SaveAsync(await PartAsync("RV8R-516-09"), "supersedes", "RV8R-516-08", "why")).Problems);
+    }
+
+    [Fact]
+    public async Task A_replaced_part_is_used_up_and_not_offered_again()
+    {
+        var (part, lot) = await _shop.StockAsync(1);
+        var other = await OtherAsync(part);
+        Assert.NotNull((await SaveAsync(other, "supersedes", part.PartNumber, "why")).Saved);
+        var grind = Feasibility.Shelf.Nominal(Feasibility.Shelf.Blank(part.PartNumber));
+        Assert.Contains((await _shop.Catalog.JudgeAsync(grind)).Blanks, fit => fit.PartNumber == part.PartNumber);
+
+        await _shop.StockRoom.ScrapAsync(new(lot.LotNumber, null, "Owner", "s"), 1, "cracked");
+
+        Assert.DoesNotContain((await _shop.Catalog.JudgeAsync(grind)).Blanks, fit => fit.PartNumber == part.PartNumber);
+    }
+
+    private async Task<BlankPart> OtherAsync(BlankPart part)
+    {
+        await using var db = _shop.Db();
+        return await PartAsync((await db.BlankParts.FirstAsync(p => p.EngineFamilyId == part.EngineFamilyId && p.Id != part.Id && p.Supersedes == null)).PartNumber);
+    }
+
+    private async Task<BlankPart> PartAsync(string number)
+    {
+        await using var db = _shop.Db();
+        return await db.BlankParts.AsNoTracking().Include(part => part.EngineFamily).Include(part => part.Supplier).SingleAsync(part => part.PartNumber == number);
+    }
+
+    private Task<BlankSaving> SaveAsync(BlankPart part, string column, string value, string why) =>
+        _desk.SaveAsync(new Dictionary<string, string>(BlankColumns.Cells(part)) { [column] = value }, part.Version, why, "Owner");
+}
