@@ -18,7 +18,7 @@ public static class LotLabelPaper
         sheet.Text(Edge, 72, $"{lot.BlankPart.Alloy.Words()}, {lot.BlankPart.FormWords()}", Weight.Regular, 8, mostWidth: text);
         sheet.Text(Edge, 84, lot.BlankPart.EngineFamily.Name, Weight.Regular, 8, mostWidth: text);
         sheet.Text(Edge, 100, $"Heat {Or(lot.HeatNumber)}", Weight.SemiBold, 10, mostWidth: text);
-        sheet.Text(Edge, 113, $"{Received(lot)} received {Figures.Day(facts.Shop.ShopTime(lot.ReceivedAt))}", Weight.Regular, 9, mostWidth: text);
+        sheet.Text(Edge, 113, $"{Received(lot)} blanks received {Figures.Day(facts.Shop.ShopTime(lot.ReceivedAt))}", Weight.Regular, 9, mostWidth: text);
         sheet.Text(Edge, 132, $"Shelf {lot.Location}", Weight.Bold, 14, mostWidth: Width - 2 * Edge);
         QrSquare.Draw(sheet, Width - Code - 2, 6, Code, facts.LotUrl);
         if (lot.IsQuarantined)

@@ -22,9 +22,16 @@ internal sealed class Sheet
 
     private readonly PdfDocument _document = new();
     private readonly List<XGraphics> _pages = [];
+    private readonly XSize _size;
 
     public Sheet(string title, ShopSettings shop, DateTimeOffset printedAt)
+        : this(title, shop, printedAt, PageSizeConverter.ToSize(PageSize.Letter))
     {
+    }
+
+    private Sheet(string title, ShopSettings shop, DateTimeOffset printedAt, XSize size)
+    {
+        _size = size;
         var info = _document.Info;
         (info.Title, info.Author, info.Creator) = (TextFit.Clean(title), TextFit.Clean(shop.ShopName), "GrindShop");
         info.CreationDate = info.ModificationDate = shop.ShopTime(printedAt);
@@ -32,17 +39,8 @@ internal sealed class Sheet
         AddPage();
     }
 
-    private Sheet(string title, ShopSettings shop, DateTimeOffset printedAt, double widthPt, double heightPt)
-        : this(title, shop, printedAt)
-    {
-        var page = _document.Pages[0];
-        (page.Width, page.Height) = (XUnit.FromPoint(widthPt), XUnit.FromPoint(heightPt));
-        _pages[0].Dispose();
-        _pages[0] = XGraphics.FromPdfPage(page);
-    }
-
     /// <summary>One small page without a last line.</summary>
-    public static Sheet Label(string title, ShopSettings shop, DateTimeOffset printedAt, double widthPt, double heightPt) => new(title, shop, printedAt, widthPt, heightPt);
+    public static Sheet Label(string title, ShopSettings shop, DateTimeOffset printedAt, double widthPt, double heightPt) => new(title, shop, printedAt, new XSize(widthPt, heightPt));
 
     public XGraphics Ink => _pages[^1];
 
@@ -116,7 +114,7 @@ internal sealed class Sheet
     private void AddPage()
     {
         var page = _document.AddPage();
-        page.Size = PageSize.Letter;
+        (page.Width, page.Height) = (XUnit.FromPoint(_size.Width), XUnit.FromPoint(_size.Height));
         _pages.Add(XGraphics.FromPdfPage(page));
     }
 

@@ -31,6 +31,8 @@ public static class ShopServices
         services.AddSingleton<CatalogImport>();
         services.AddSingleton(new Catalog(new OwnPool(connectionString, "catalog")));
         services.AddSingleton<RuleBook>();
+        services.AddSingleton<ShopSettingsBook>();
+        services.AddSingleton<PriceBook>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
         services.AddSingleton<SpecIntake>();

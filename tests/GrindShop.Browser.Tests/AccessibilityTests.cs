@@ -20,6 +20,8 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" }, { "Desk", "/desk/blanks" }, { "Desk", "/desk/mail" }, { "Desk", "/desk/call" }, { "Desk", "/desk/find?q=orlowe" }, { "Desk", "/desk/find?q=zzzz" },
         { "Floor", "/floor" }, { "Floor", "/floor/jobs/J1180" }, { "Floor", "/floor/jobs/J1001" }, { "Floor", "/floor/jobs/J9" },
         { "Owner", "/settings" }, { "Owner", "/settings/starting" }, { "Owner", "/settings/rules" }, { "Owner", "/settings/rules/gear/rear/steel/iron" }, { "Owner", "/settings/rules/no/such" }, { "Owner", "/settings/history" },
+        { "Owner", "/settings/prices" }, { "Owner", "/settings/prices/adder/RUSH" }, { "Owner", "/settings/prices/no/such" }, { "Owner", "/settings/shop" }, { "Owner", "/settings/people" },
+        { "Owner", "/settings/people/nobody" },
         { "Owner", "/office" }, { "Owner", "/office/buying" }, { "Owner", "/office/buying?show=all&part=RV8R-516-10" }, { "Owner", "/office/buying?show=closed" }, { "Owner", "/office/buying/new" },
         { "Owner", "/office/buying/PO-1052" }, { "Owner", "/office/buying/PO-1061" }, { "Owner", "/office/buying/PO-1001" }, { "Owner", "/office/buying/PO-9" },
         { "Owner", "/office/blanks" }, { "Owner", "/office/blanks/RV8R-516-08" }, { "Owner", "/office/blanks/SI6F-516-07" }, { "Owner", "/office/blanks/NO-SUCH" }, { "Owner", "/office/blanks/new" },

@@ -10,6 +10,7 @@ public sealed class Browser : IAsyncLifetime
     private static readonly string[] Arguments =
         ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
+    private readonly Dictionary<Person, string> _signedIn = [];
     private IPlaywright _playwright = null!;
     private IBrowser _chromium = null!;
 
@@ -33,7 +34,7 @@ public sealed class Browser : IAsyncLifetime
         await ((IAsyncLifetime)App).DisposeAsync();
     }
 
-    /// <summary>A fresh visitor; <paramref name="person"/> signs in first.</summary>
+    /// <summary>A fresh visitor; <paramref name="person"/> signs in the first time and comes with that sign-in later.</summary>
     public async Task<IPage> VisitAsync(Person? person = null, int width = 1280, int height = 900, bool dark = false)
     {
         var context = await _chromium.NewContextAsync(new()
@@ -41,11 +42,15 @@ public sealed class Browser : IAsyncLifetime
             BaseURL = Address.ToString(),
             ViewportSize = new() { Width = width, Height = height },
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
+            StorageState = person is null ? null : _signedIn.GetValueOrDefault(person),
         });
         context.SetDefaultTimeout(30_000);
         var page = await context.NewPageAsync();
-        if (person is not null)
+        if (person is not null && !_signedIn.ContainsKey(person))
+        {
             await SignInAsync(page, person);
+            _signedIn[person] = await context.StorageStateAsync();
+        }
         return page;
     }
 

@@ -67,8 +67,18 @@ public class PurchaseOrderPaperTests
         var part = new Scene().Part();
         return new BlankPart
         {
-            PartNumber = $"PART-{i:000}", EngineFamily = part.EngineFamily, Form = part.Form, Alloy = part.Alloy, Hardening = part.Hardening, Gear = part.Gear, Nominal = part.Nominal,
-            FiringOrder = part.FiringOrder, LeastBaseCircleIn = part.LeastBaseCircleIn, Supplier = part.Supplier, Cost = part.Cost, LeadTimeDays = part.LeadTimeDays,
+            PartNumber = $"PART-{i:000}",
+            EngineFamily = part.EngineFamily,
+            Form = part.Form,
+            Alloy = part.Alloy,
+            Hardening = part.Hardening,
+            Gear = part.Gear,
+            Nominal = part.Nominal,
+            FiringOrder = part.FiringOrder,
+            LeastBaseCircleIn = part.LeastBaseCircleIn,
+            Supplier = part.Supplier,
+            Cost = part.Cost,
+            LeadTimeDays = part.LeadTimeDays,
         };
     }
 }

@@ -45,7 +45,7 @@ public sealed class BuyingTerms(IDbContextFactory<ShopDb> factory)
             await db.SaveAndTellAsync(BuyingNotice.Terms, cancel);
             return outcome;
         }
-        catch (DbUpdateException)
+        catch (DbUpdateException error) when (error.IsFasterWriter())
         {
             return Stale;
         }

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using GrindShop.Shop.Engines;
-using GrindShop.Shop.Specs;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Demo;
 

@@ -1,8 +1,8 @@
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
-using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Demo;
 

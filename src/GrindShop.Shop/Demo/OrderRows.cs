@@ -1,9 +1,9 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
-using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Demo;
 

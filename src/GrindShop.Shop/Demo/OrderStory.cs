@@ -2,8 +2,8 @@ using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
-using GrindShop.Shop.Routing;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Routing;
 
 namespace GrindShop.Shop.Demo;
 

@@ -1,6 +1,6 @@
-using GrindShop.Shop.Records;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
+using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.Demo;
 

@@ -26,10 +26,12 @@ internal static class ScenarioCatalog
         db.AddRange(scenario.Rules);
         db.AddRange(scenario.Prices.Adders);
         db.AddRange(scenario.Prices.BasePrices.Select(price => Price(price, scenario)));
+        db.AddRange(scenario.Prices.Repairs.Select(price => Price(price, scenario)));
+        db.AddRange(scenario.Prices.QuantityBreaks);
         AddWaysIn(db, scenario, calendar);
         await AddPeopleAsync(db, scenario.People, cancel);
         await db.SaveChangesAsync(cancel);
-        var prices = new PriceRules(await db.BasePrices.ToListAsync(cancel), scenario.Prices.Adders, scenario.Settings.BlankMarkup);
+        var prices = new PriceRules(await db.PriceListAsync(cancel), scenario.Settings.BlankMarkup);
         return new ScenarioShop(lots, prices, scenario.People, scenario.Vendors.FirstOrDefault(vendor => vendor.Kind == VendorKind.HeatTreater), scenario.Settings);
     }
 
@@ -65,6 +67,13 @@ internal static class ScenarioCatalog
     {
         EngineFamily = scenario.Families.First(family => family.Code == price.EngineFamily),
         Lifter = price.Lifter,
+        Amount = price.Amount,
+    };
+
+    private static RepairPrice Price(ScenarioRepairPrice price, ShopScenario scenario) => new()
+    {
+        EngineFamily = scenario.Families.First(family => family.Code == price.EngineFamily),
+        Kind = price.Kind,
         Amount = price.Amount,
     };
 

@@ -41,10 +41,18 @@ public sealed record ScenarioLot(string LotNumber, BlankPart Part, int Quantity,
     public string? Quarantine { get; init; }
 }
 
+/// <summary>The price list; a list of one's own may do without prices for repairs and without quantity breaks.</summary>
+public sealed record ScenarioPrices(IReadOnlyList<ScenarioBasePrice> BasePrices, IReadOnlyList<PriceAdder> Adders)
+{
+    public IReadOnlyList<ScenarioRepairPrice> Repairs { get; init; } = [];
+
+    public IReadOnlyList<QuantityBreak> QuantityBreaks { get; init; } = [];
+}
+
+public sealed record ScenarioRepairPrice(string EngineFamily, WorkKind Kind, decimal Amount);
+
 /// <summary>A grind of the shop's list.</summary>
 public sealed record ScenarioGrind(string Code, EngineFamily Family, GrindEntry Entry);
-
-public sealed record ScenarioPrices(IReadOnlyList<ScenarioBasePrice> BasePrices, IReadOnlyList<PriceAdder> Adders);
 
 public sealed record ScenarioBasePrice(string EngineFamily, LifterType Lifter, decimal Amount);
 

@@ -1,9 +1,10 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
 using GrindShop.Shop.People;
-using GrindShop.Shop.Specs;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Demo;
 
@@ -23,6 +24,9 @@ internal static class TableCheck
         foreach (var price in prices?.BasePrices ?? [])
             if (!families.ContainsKey(price.EngineFamily) || price.Amount <= 0)
                 folder.Wrong("prices.json", price.EngineFamily, "engineFamily", "A known family and an amount above zero are needed.");
+        foreach (var price in prices?.Repairs ?? [])
+            if (!families.ContainsKey(price.EngineFamily) || price.Amount <= 0 || price.Kind == WorkKind.NewGrind)
+                folder.Wrong("prices.json", price.EngineFamily, "repairs", "A known family, regrind or gearReplacement, and an amount above zero are needed.");
         foreach (var person in people)
             if (!Roles.All.Contains(person.Role))
                 folder.Wrong("people.json", person.UserName, "role", $"\"{person.Role}\" is none of {string.Join(", ", Roles.All)}.");

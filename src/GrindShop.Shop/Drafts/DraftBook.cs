@@ -1,6 +1,5 @@
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
-using Npgsql;
 
 namespace GrindShop.Shop.Drafts;
 
@@ -25,15 +24,7 @@ public sealed class DraftBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
             return begun;
         var draft = KeptDraft.Begin(submitKey, texts, clock.GetUtcNow());
         db.Add(draft);
-        try
-        {
-            await db.SaveChangesAsync(cancel);
-            return draft;
-        }
-        catch (DbUpdateException error) when (error.InnerException is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation })
-        {
-            return await db.KeptDrafts.AsNoTracking().SingleAsync(other => other.SubmitKey == submitKey, cancel);
-        }
+        return await db.TrySaveAsync(cancel) ? draft : await db.KeptDrafts.AsNoTracking().SingleAsync(other => other.SubmitKey == submitKey, cancel);
     }
 
     /// <param name="basedOn">The revision that was read and typed on.</param>
@@ -47,15 +38,7 @@ public sealed class DraftBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
         if (draft.Revision != basedOn)
             return Stale;
         draft.Keep(texts, clock.GetUtcNow());
-        try
-        {
-            await db.SaveChangesAsync(cancel);
-        }
-        catch (DbUpdateConcurrencyException)
-        {
-            return Stale;
-        }
-        return draft;
+        return await db.TrySaveAsync(cancel) ? draft : Stale;
     }
 
     /// <summary>Sent, or not wanted any more: nothing of it stays.</summary>

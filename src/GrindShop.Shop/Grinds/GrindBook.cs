@@ -2,7 +2,6 @@ using System.Globalization;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
-using Npgsql;
 
 namespace GrindShop.Shop.Grinds;
 
@@ -32,15 +31,7 @@ public sealed class GrindBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
             return new Refusal("badGrind", problem.Message);
         var grind = CatalogGrind.Add(await NextCodeAsync(db, family!, cancel), family!, entry, by, clock.GetUtcNow(), string.IsNullOrWhiteSpace(why) ? "added" : why.Trim());
         db.Add(grind);
-        try
-        {
-            await db.SaveChangesAsync(cancel);
-            return grind;
-        }
-        catch (DbUpdateException error) when (error.InnerException is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation })
-        {
-            return new Refusal("stale", "Somebody else added a grind in the same moment. What you typed is kept; save again.");
-        }
+        return await db.TrySaveAsync(cancel) ? grind : new Refusal("stale", "Somebody else added a grind in the same moment. What you typed is kept; save again.");
     }
 
     public Task<Outcome<CatalogGrind>> ChangeAsync(string code, uint version, GrindEntry entry, string why, string by, CancellationToken cancel = default) =>
@@ -68,15 +59,7 @@ public sealed class GrindBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
         var outcome = await act(db, grind);
         if (!outcome.Succeeded)
             return outcome;
-        try
-        {
-            await db.SaveChangesAsync(cancel);
-        }
-        catch (DbUpdateConcurrencyException)
-        {
-            return Stale((await FindAsync(code, cancel))!);
-        }
-        return outcome;
+        return await db.TrySaveAsync(cancel) ? outcome : Stale((await FindAsync(code, cancel))!);
     }
 
     private static IQueryable<CatalogGrind> Whole(ShopDb db) =>

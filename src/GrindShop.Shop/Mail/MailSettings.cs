@@ -10,47 +10,28 @@ public sealed record MailServer(string Host, int Port, SecureSocketOptions Tls, 
     public override string ToString() => $"{Host}:{Port}";
 }
 
-/// <summary>How the shop sends and receives e-mail. Everything is optional: without a server, mails are written into a folder.</summary>
+/// <summary>How the shop sends e-mail. Everything is optional: without a server, mails are written into a folder.</summary>
 public sealed record MailSettings
 {
     /// <summary>The server that takes mail; null: mails are written into <see cref="Folder"/>.</summary>
     public MailServer? Smtp { get; init; }
-
-    /// <summary>The mailbox that is read; null: none is.</summary>
-    public MailServer? Imap { get; init; }
 
     public string Folder { get; init; } = Path.Combine(".data", "mail");
 
     /// <summary>The sender's address; null: the shop's own from its settings.</summary>
     public string? Sender { get; init; }
 
-    /// <summary>Folder of the mailbox that is read.</summary>
-    public string ImapFolder { get; init; } = "INBOX";
-
-    /// <summary>Folder to which read mails are moved; null: they stay and are marked as read.</summary>
-    public string? ImapDoneFolder { get; init; }
-
-    public TimeSpan ImapEvery { get; init; } = TimeSpan.FromMinutes(1);
-
     /// <summary>Start of the links in mails.</summary>
     public string PublicAddress { get; init; } = "http://127.0.0.1:5080";
 
     /// <exception cref="MailSettingsException">A setting cannot be used; the message says which and why.</exception>
-    public static MailSettings From(IConfiguration settings, string publicAddress)
+    public static MailSettings From(IConfiguration settings, string publicAddress) => new()
     {
-        var usual = new MailSettings();
-        return new MailSettings
-        {
-            Smtp = Server(settings, "GRINDSHOP_SMTP", 587),
-            Imap = Server(settings, "GRINDSHOP_IMAP", 993),
-            Folder = Text(settings, "GRINDSHOP_MAIL_FOLDER") ?? Path.Combine(Text(settings, Records.PrivatePostgresOptions.DataSetting) ?? ".data", "mail"),
-            Sender = Address(settings, "GRINDSHOP_MAIL_FROM"),
-            ImapFolder = Text(settings, "GRINDSHOP_IMAP_FOLDER") ?? usual.ImapFolder,
-            ImapDoneFolder = Text(settings, "GRINDSHOP_IMAP_DONE_FOLDER"),
-            ImapEvery = TimeSpan.FromSeconds(Whole(settings, "GRINDSHOP_IMAP_SECONDS", 60, 5, 86_400)),
-            PublicAddress = publicAddress,
-        };
-    }
+        Smtp = Server(settings, "GRINDSHOP_SMTP", 587),
+        Folder = Text(settings, "GRINDSHOP_MAIL_FOLDER") ?? Path.Combine(Text(settings, Records.PrivatePostgresOptions.DataSetting) ?? ".data", "mail"),
+        Sender = Address(settings, "GRINDSHOP_MAIL_FROM"),
+        PublicAddress = publicAddress,
+    };
 
     private static MailServer? Server(IConfiguration settings, string name, int usualPort)
     {
@@ -63,7 +44,7 @@ public sealed record MailSettings
     /// <summary>Encrypted unless somebody says otherwise.</summary>
     private static SecureSocketOptions Tls(IConfiguration settings, string name, int port) => Text(settings, name)?.ToLowerInvariant() switch
     {
-        null => port is 465 or 993 ? SecureSocketOptions.SslOnConnect : SecureSocketOptions.StartTls,
+        null => port == 465 ? SecureSocketOptions.SslOnConnect : SecureSocketOptions.StartTls,
         "tls" => SecureSocketOptions.SslOnConnect,
         "starttls" => SecureSocketOptions.StartTls,
         "none" => SecureSocketOptions.None,

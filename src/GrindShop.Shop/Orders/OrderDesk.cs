@@ -141,7 +141,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
-        return new PriceRules(await db.BasePrices.AsNoTracking().ToListAsync(cancel), await db.PriceAdders.AsNoTracking().OrderBy(adder => adder.Id).ToListAsync(cancel), settings.BlankMarkup);
+        return new PriceRules(await db.PriceListAsync(cancel), settings.BlankMarkup);
     }
 
     internal static IQueryable<Order> Whole(ShopDb db) => db.Orders

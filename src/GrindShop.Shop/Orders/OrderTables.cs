@@ -5,25 +5,6 @@ using Microsoft.EntityFrameworkCore.Metadata.Builders;
 
 namespace GrindShop.Shop.Orders;
 
-internal sealed class BasePriceTable : IEntityTypeConfiguration<BasePrice>
-{
-    public void Configure(EntityTypeBuilder<BasePrice> table)
-    {
-        table.ToTable("base_prices", t => t.HasCheckConstraint("ck_base_prices_amount", "amount > 0"));
-        table.HasIndex(price => new { price.EngineFamilyId, price.Lifter }).IsUnique();
-        table.HasOne(price => price.EngineFamily).WithMany().HasForeignKey(price => price.EngineFamilyId);
-    }
-}
-
-internal sealed class PriceAdderTable : IEntityTypeConfiguration<PriceAdder>
-{
-    public void Configure(EntityTypeBuilder<PriceAdder> table)
-    {
-        table.ToTable("price_adders");
-        table.HasIndex(adder => adder.Code).IsUnique();
-    }
-}
-
 internal sealed class CustomerTable : IEntityTypeConfiguration<Customer>
 {
     public void Configure(EntityTypeBuilder<Customer> table)
@@ -114,10 +95,6 @@ public static class OrderSets
 {
     extension(ShopDb db)
     {
-        public DbSet<BasePrice> BasePrices => db.Set<BasePrice>();
-
-        public DbSet<PriceAdder> PriceAdders => db.Set<PriceAdder>();
-
         public DbSet<Customer> Customers => db.Set<Customer>();
 
         public DbSet<Order> Orders => db.Set<Order>();

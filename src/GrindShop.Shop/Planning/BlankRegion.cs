@@ -13,10 +13,10 @@ public readonly record struct RegionStep(double DurationAt050CrankDeg, double Se
 /// shorter by as much as the intake, the centrelines where they fit, and no more than a given base circle given up against its nominal grind.
 /// </summary>
 /// <param name="Blank">The blank; it has a nominal grind.</param>
-/// <param name="Steps">From the shortest duration to the longest; never empty of the middle where the blank takes its own grind.</param>
+/// <param name="Steps">From the shortest duration to the longest; empty where the blank's own grind asks for more base circle than may be given up.</param>
 public sealed record BlankRegion(PreparedBlank Blank, IReadOnlyList<RegionStep> Steps)
 {
-    private const double WidestCrankDeg = 40, StepCrankDeg = 2, WidestTurnCamDeg = 15, ToleranceCamDeg = .02;
+    private const double WidestCrankDeg = 40, StepCrankDeg = 4, WidestTurnCamDeg = 15, ToleranceCamDeg = .02;
 
     public NominalGrind Nominal => Blank.Part.Nominal!;
 
@@ -45,13 +45,19 @@ public sealed record BlankRegion(PreparedBlank Blank, IReadOnlyList<RegionStep> 
             return room < least || !PolynomialLaw.TrySolve(wished, out var law, out _) ? null
                 : Turn(new BandJudge(new FinishLobe(law, nominal.Follower), rules.Limits(blank), null, room), outline, least);
         }
-        return new BlankRegion(blank, [.. from i in Enumerable.Range(0, 1 + (int)(2 * WidestCrankDeg / StepCrankDeg))
-            let longer = i * StepCrankDeg - WidestCrankDeg
-            let intake = Reach(nominal.Intake, blank.Intake, longer)
-            where intake is not null
-            let exhaust = Reach(nominal.Exhaust, blank.Exhaust, longer)
-            where exhaust is not null
-            select new RegionStep(nominal.Intake.DurationAt050CrankDeg + longer, intake.Value + exhaust.Value)]);
+        RegionStep? At(double longer) => Reach(nominal.Intake, blank.Intake, longer) is { } intake && Reach(nominal.Exhaust, blank.Exhaust, longer) is { } exhaust
+            ? new RegionStep(nominal.Intake.DurationAt050CrankDeg + longer, intake + exhaust)
+            : null;
+        return At(0) is { } middle
+            ? new BlankRegion(blank, [.. Outwards(At, -StepCrankDeg).Reverse(), middle, .. Outwards(At, StepCrankDeg)])
+            : new BlankRegion(blank, []);
+    }
+
+    /// <summary>Away from the blank's own durations until the metal ends.</summary>
+    private static IEnumerable<RegionStep> Outwards(Func<double, RegionStep?> at, double stepCrankDeg)
+    {
+        for (var longer = stepCrankDeg; Math.Abs(longer) <= WidestCrankDeg && at(longer) is { } step; longer += stepCrankDeg)
+            yield return step;
     }
 
     /// <summary>The furthest turn with metal for the lobe: it grows scarcer with the turn, alike on both sides.</summary>

@@ -5,6 +5,9 @@ public sealed class ShopSettings
 {
     public int Id { get; private set; } = 1;
 
+    /// <summary>Changes with every write.</summary>
+    public uint Version { get; private set; }
+
     public required string ShopName { get; set; }
 
     public required string Address { get; set; }

@@ -9,5 +9,6 @@ internal sealed class ShopSettingsTable : IEntityTypeConfiguration<ShopSettings>
     {
         table.ToTable("settings", t => t.HasCheckConstraint("ck_settings_one_row", "id = 1"));
         table.Property(settings => settings.Id).ValueGeneratedNever();
+        table.Property(settings => settings.Version).IsRowVersion();
     }
 }

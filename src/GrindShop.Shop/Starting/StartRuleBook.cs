@@ -1,6 +1,5 @@
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
-using Npgsql;
 
 namespace GrindShop.Shop.Starting;
 
@@ -40,15 +39,7 @@ public sealed class StartRuleBook(IDbContextFactory<ShopDb> factory, TimeProvide
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         db.Add(set);
-        try
-        {
-            await db.SaveChangesAsync(cancel);
-        }
-        catch (DbUpdateException error) when (error.InnerException is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation })
-        {
-            return Stale((await CurrentAsync(cancel))!);
-        }
-        return set;
+        return await db.TrySaveAsync(cancel) ? set : Stale((await CurrentAsync(cancel))!);
     }
 
     private static Refusal Stale(StartRuleSet current) =>

@@ -1,6 +1,6 @@
 using GrindShop.Papers;
-using GrindShop.Shop.Buying;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;

@@ -16,6 +16,8 @@ public sealed class LineEdit(PriceLine rule)
 
     public string Why { get; private set; } = rule.Why;
 
+    public string Figures { get; private set; } = rule.Figures;
+
     public decimal Amount { get; set; } = rule.Amount;
 
     public string Reason { get; set; } = rule.Reason ?? "";
@@ -27,6 +29,7 @@ public sealed class LineEdit(PriceLine rule)
     public PriceLine Line => new(Key.Code, Text.Trim(), Amount)
     {
         Why = Why,
+        Figures = Figures,
         Cam = Key.Cam,
         RuleAmount = _ruleAmount,
         Reason = string.IsNullOrWhiteSpace(Reason) ? null : Reason.Trim(),
@@ -38,7 +41,7 @@ public sealed class LineEdit(PriceLine rule)
     {
         if (Amount == _ruleAmount)
             Amount = newer.Amount;
-        (Text, Why, _ruleAmount) = (newer.Text, newer.Why, newer.RuleAmount);
+        (Text, Why, Figures, _ruleAmount) = (newer.Text, newer.Why, newer.Figures, newer.RuleAmount);
         return this;
     }
 

@@ -2,7 +2,6 @@ using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
-using GrindShop.Web.Public;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Desk;
@@ -10,9 +9,7 @@ namespace GrindShop.Web.Desk;
 /// <summary>A change after acceptance in the making: first what it means, then the agreement. What was typed outlives a change by somebody else.</summary>
 public sealed partial class RevisionForm
 {
-    private SpecDraft _draft = default!;
-    private SpecReading _reading = SpecReading.Nothing;
-    private CamSpec _basis = default!;
+    private SpecTyping _typing = default!;
     private RevisionPreview? _preview;
     private decimal? _byRules;
     private string? _part;
@@ -65,7 +62,7 @@ public sealed partial class RevisionForm
 
     private IReadOnlyList<SpecChange> Changes =>
     [
-        .. SpecChange.Between(Cam.Spec, _reading.Spec),
+        .. SpecChange.Between(Cam.Spec, _typing.Reading.Spec),
         .. Part == Cam.QuotedPartNumber ? [] : new[] { new SpecChange("Blank", Cam.QuotedPartNumber, Part) },
         .. _promise == Order.PromisedOn ? [] : new[] { new SpecChange("Promised", Order.PromisedOn is { } day ? Shell.Say.Day(day) : null, Shell.Say.Day(_promise)) },
     ];
@@ -73,7 +70,7 @@ public sealed partial class RevisionForm
     private RevisionTerms Terms => new()
     {
         Cam = Cam.Ordinal,
-        Spec = _reading.Spec,
+        Spec = _typing.Reading.Spec,
         PartNumber = Cam.NeedsBlank ? Part : null,
         PriceChange = _priceChange,
         PriceReason = _priceReason,
@@ -85,18 +82,14 @@ public sealed partial class RevisionForm
 
     protected override void OnInitialized()
     {
-        (_basis, _draft, _promise) = (Cam.Spec, SpecDraft.Of(Cam.Spec), Order.PromisedOn ?? Today);
+        (_typing, _promise) = (new SpecTyping(Cam.Spec, Content), Order.PromisedOn ?? Today);
         _agreedBy = Order.AcceptedBy ?? Order.Customer.Name;
-        Read();
     }
 
-    /// <summary>A newer specification was taken over: what was typed stays, the fields that were not touched follow it.</summary>
     protected override void OnParametersSet()
     {
-        if (ReferenceEquals(Cam.Spec, _basis))
-            return;
-        (_draft, _basis) = (SpecCarry.Carry(_basis, _draft, Cam.Spec), Cam.Spec);
-        Read();
+        if (_typing.Follow(Cam.Spec))
+            Look();
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -107,7 +100,7 @@ public sealed partial class RevisionForm
 
     private void Read()
     {
-        _reading = SpecReading.Of(_draft, Content);
+        _typing.Read();
         Look();
     }
 
@@ -123,11 +116,14 @@ public sealed partial class RevisionForm
     private async Task LookAsync()
     {
         _busy = true;
-        var spec = await Changing.PreviewAsync(Order, Terms with { Spec = SameAs(_reading.Spec) });
-        (_preview, _problem) = (spec.Value, spec.Refusal?.Reason);
+        var asked = Terms with { Spec = SameAs(_typing.Reading.Spec) };
+        var looked = await Changing.PreviewAsync(Order, asked);
+        (_preview, _problem) = (looked.Value, looked.Refusal?.Reason);
         if (_preview is { } preview && Part is { } part)
         {
-            _preview = (await Changing.PreviewAsync(Order, Terms with { Spec = SameAs(_reading.Spec) })).Value;
+            // The new answer may put another blank first than the one that was asked about.
+            if (Cam.NeedsBlank && part != asked.PartNumber)
+                _preview = (await Changing.PreviewAsync(Order, asked with { PartNumber = part })).Value;
             _byRules = await OrderDesk.PriceDifferenceAsync(Cam, preview.Answer, part);
         }
         _busy = false;
@@ -136,7 +132,7 @@ public sealed partial class RevisionForm
     private async Task AgreeAsync()
     {
         _busy = true;
-        var terms = Terms with { Spec = SameAs(_reading.Spec) };
+        var terms = Terms with { Spec = SameAs(_typing.Reading.Spec) };
         if (await Work.ActAsync(order => Changing.ReviseAsync(order.Number, order.Version, terms, By), "The revision is written down; print the traveler anew."))
             Work.IsTyping = false;
         _busy = false;

@@ -1,7 +1,5 @@
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
-using GrindShop.Shop.Specs;
-using GrindShop.Web.Public;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Desk;
@@ -9,9 +7,7 @@ namespace GrindShop.Web.Desk;
 /// <summary>The editor of an order's specification. What was typed outlives a change by somebody else.</summary>
 public sealed partial class SpecCorrection
 {
-    private SpecDraft _draft = default!;
-    private SpecReading _reading = SpecReading.Nothing;
-    private CamSpec _basis = default!;
+    private SpecTyping _typing = default!;
     private string _why = "";
     private string? _problem;
     private bool _busy;
@@ -41,21 +37,9 @@ public sealed partial class SpecCorrection
 
     private OrderCam Cam => Work.Order!.Cam(Ordinal) ?? Work.Order.First;
 
-    protected override void OnInitialized()
-    {
-        _basis = Cam.Spec;
-        _draft = SpecDraft.Of(_basis);
-        Read();
-    }
+    protected override void OnInitialized() => _typing = new SpecTyping(Cam.Spec, Content);
 
-    /// <summary>A newer specification was taken over: what was typed stays, the fields that were not touched follow it.</summary>
-    protected override void OnParametersSet()
-    {
-        if (ReferenceEquals(Cam.Spec, _basis))
-            return;
-        (_draft, _basis) = (SpecCarry.Carry(_basis, _draft, Cam.Spec), Cam.Spec);
-        Read();
-    }
+    protected override void OnParametersSet() => _typing.Follow(Cam.Spec);
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
@@ -63,15 +47,13 @@ public sealed partial class SpecCorrection
             await _title.FocusAsync();
     }
 
-    private void Read() => _reading = SpecReading.Of(_draft, Content);
-
     private async Task SaveAsync()
     {
-        _problem = (Cam.Kind == WorkKind.GearReplacement ? _reading.Completed.Problems : _reading.Completed.InTheWay).FirstOrDefault()?.Message;
+        _problem = (Cam.Kind == WorkKind.GearReplacement ? _typing.Reading.Completed.Problems : _typing.Reading.Completed.InTheWay).FirstOrDefault()?.Message;
         if (_problem is not null)
             return;
         _busy = true;
-        if (await Work.ActAsync(order => OrderDesk.CorrectAsync(order.Number, order.Version, _reading.Spec, _why, By, cam: Cam.Ordinal), "The specification is corrected and judged again."))
+        if (await Work.ActAsync(order => OrderDesk.CorrectAsync(order.Number, order.Version, _typing.Reading.Spec, _why, By, cam: Cam.Ordinal), "The specification is corrected and judged again."))
             Work.IsTyping = false;
         _busy = false;
         await Acted.InvokeAsync();

@@ -16,7 +16,7 @@ public sealed partial class MapPage : LivePage
     private IReadOnlyList<EngineFamily> _families = [];
     private MapPicture? _picture;
     private (string?, string?, string?, string?)? _read;
-    private (string Family, int Months, int GivenUp, string Lifter) _shown = ("", 12, 20, "roller");
+    private (string Family, int Months, int GivenUp, string Lifter) _shown = ("", 12, 10, "roller");
 
     [Inject]
     private ShelfBook Book { get; set; } = default!;
@@ -47,8 +47,10 @@ public sealed partial class MapPage : LivePage
         _read = (Family, Months, Base, Lifter);
         if ((content.Family(Family) ?? _families.FirstOrDefault()) is not { } family)
             return;
-        _shown = (family.Code, ShelfPage.OneOf(ShelfPage.Periods, Months, 12), ShelfPage.OneOf(Choices, Base, 20), Lifter == "flat" ? "flat" : "roller");
-        var regions = await Map.RegionsAsync(family, _shown.GivenUp / 1000.0);
+        _shown = (family.Code, ShelfPage.OneOf(ShelfPage.Periods, Months, 12), ShelfPage.OneOf(Choices, Base, 10), Lifter == "flat" ? "flat" : "roller");
+        if (!RendererInfo.IsInteractive)
+            return;
+        var regions = await Map.RegionsAsync(family, Kind, _shown.GivenUp / 1000.0);
         var history = await Book.HistoryAsync(family, Now.AddMonths(-_shown.Months));
         var available = await Catalog.AvailableAsync();
         _picture = await Task.Run(() => Draw(family, content, regions, history, available));
@@ -62,13 +64,13 @@ public sealed partial class MapPage : LivePage
         return ReadAsync();
     }
 
+    private FollowerKind Kind => _shown.Lifter == "flat" ? FollowerKind.Flat : FollowerKind.Roller;
+
     private MapPicture Draw(EngineFamily family, CatalogContent content, IReadOnlyList<BlankRegion> regions, ShelfHistory history, IReadOnlyDictionary<int, int> available)
     {
-        var kind = _shown.Lifter == "flat" ? FollowerKind.Flat : FollowerKind.Roller;
         var stocked = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code).Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id))).ToList();
-        var shown = regions.Where(region => region.Nominal.FollowerKind == kind)
-            .Select((region, i) => new MapBlank(Letter(i), region, available.GetValueOrDefault(region.Blank.Part.Id)));
-        var dots = history.Demands.Where(demand => demand.Grind.Lifter.IsRoller() == (kind == FollowerKind.Roller)).Select(demand => Dot(demand, FeasibilityJudge.Judge(demand.Grind, family, stocked, content.Rules)));
+        var shown = regions.Select((region, i) => new MapBlank(Letter(i), region, available.GetValueOrDefault(region.Blank.Part.Id)));
+        var dots = history.Demands.Where(demand => demand.Grind.Lifter.IsRoller() == (Kind == FollowerKind.Roller)).Select(demand => Dot(demand, FeasibilityJudge.Judge(demand.Grind, family, stocked, content.Rules)));
         return new MapPicture([.. shown], [.. dots]);
     }
 

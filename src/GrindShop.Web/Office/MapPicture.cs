@@ -47,13 +47,16 @@ public sealed record MapBlank(string Letter, BlankRegion Region, int Available)
 /// <summary>Regions and wishes laid out over intake duration and lobe separation.</summary>
 public sealed class MapPicture
 {
+    /// <summary>Shown around the outermost marks; regions that reach farther are cut off there.</summary>
+    private const double RoomCrankDeg = 4, RoomCamDeg = 2;
+
     public MapPicture(IReadOnlyList<MapBlank> blanks, IReadOnlyList<MapDot> dots)
     {
         (Blanks, Dots) = (blanks, dots);
-        double[] durations = [.. dots.Select(dot => dot.DurationCrankDeg), .. blanks.Select(blank => blank.Region.Nominal.Intake.DurationAt050CrankDeg), .. blanks.SelectMany(blank => blank.Region.Steps).Select(step => step.DurationAt050CrankDeg)];
-        double[] separations = [.. dots.Select(dot => dot.SeparationCamDeg), .. blanks.SelectMany(Heights)];
-        X = PlotFrame.Across(durations.DefaultIfEmpty(200).Min(), durations.DefaultIfEmpty(260).Max());
-        Y = PlotFrame.Up(separations.DefaultIfEmpty(106).Min(), separations.DefaultIfEmpty(116).Max());
+        double[] durations = [.. dots.Select(dot => dot.DurationCrankDeg), .. blanks.Select(blank => blank.Region.Nominal.Intake.DurationAt050CrankDeg)];
+        double[] separations = [.. dots.Select(dot => dot.SeparationCamDeg), .. blanks.Select(blank => blank.Region.Nominal.LobeSeparationCamDeg)];
+        X = PlotFrame.Across(durations.DefaultIfEmpty(200).Min() - RoomCrankDeg, durations.DefaultIfEmpty(260).Max() + RoomCrankDeg);
+        Y = PlotFrame.Up(separations.DefaultIfEmpty(106).Min() - RoomCamDeg, separations.DefaultIfEmpty(116).Max() + RoomCamDeg);
     }
 
     public IReadOnlyList<MapBlank> Blanks { get; }
@@ -76,10 +79,4 @@ public sealed class MapPicture
 
     /// <summary>Wishes that no region of a blank in stock reaches: the holes in the shelf.</summary>
     public int InHoles => Dots.Count(dot => !Blanks.Any(blank => blank.Available > 0 && blank.Region.Holds(dot.DurationCrankDeg, dot.SeparationCamDeg)));
-
-    private static IEnumerable<double> Heights(MapBlank blank)
-    {
-        var (middle, reach) = (blank.Region.Nominal.LobeSeparationCamDeg, blank.Region.Steps.Select(step => step.SeparationReachCamDeg).DefaultIfEmpty(0).Max());
-        return [middle - reach, middle + reach];
-    }
 }

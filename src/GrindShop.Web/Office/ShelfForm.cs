@@ -60,8 +60,17 @@ public sealed class ShelfForm
         var growth = Growth.ToDictionary(field => field.Use, field => read.Number(field.Text, $"growth of {field.Use}"));
         var weights = new ServingWeights
         {
-            LostCam = figures[0], GrindingHour = figures[1], RemovalIn3PerMinute = figures[2], BaseCircleThousandth = figures[3], CaseThousandth = figures[4], HeatTreat = figures[5],
-            AnyChange = figures[6], CenterlineCrankDeg = figures[7], DurationCrankDeg = figures[8], MostCenterlineCrankDeg = figures[9], MostDurationCrankDeg = figures[10],
+            LostCam = figures[0],
+            GrindingHour = figures[1],
+            RemovalIn3PerMinute = figures[2],
+            BaseCircleThousandth = figures[3],
+            CaseThousandth = figures[4],
+            HeatTreat = figures[5],
+            AnyChange = figures[6],
+            CenterlineCrankDeg = figures[7],
+            DurationCrankDeg = figures[8],
+            MostCenterlineCrankDeg = figures[9],
+            MostDurationCrankDeg = figures[10],
         };
         return (read.Refusal ?? Refuse(weights, growth)) is { } refusal ? refusal : (weights, growth);
     }

@@ -25,6 +25,12 @@ function record(event) {
     const draft = read();
     draft.typed = { ...draft.typed, [path]: event.target.value };
     write(draft);
+    mark(draft.typed);
+}
+
+// Until the shop has answered, what is newest stands on this device only.
+function mark(typed) {
+    form?.toggleAttribute("data-unkept", Object.keys(typed).length > 0);
 }
 
 // Back on the line: the shop hears of everything that was typed in between.
@@ -52,10 +58,12 @@ export function kept(code, texts) {
         if ((texts[path] ?? "") === text)
             delete typed[path];
     write({ code, typed });
+    mark(typed);
 }
 
 export function forget() {
     localStorage.removeItem(place);
+    mark({});
 }
 
 export function unwatch() {

@@ -28,9 +28,12 @@ internal static class ShopSecurity
             options.Cookie.SameSite = SameSiteMode.Lax;
             options.ExpireTimeSpan = TimeSpan.FromDays(14);
             options.SlidingExpiration = true;
+            options.Events.OnValidatePrincipal = SecurityStampValidator.ValidatePrincipalAsync;
             options.Events.OnRedirectToLogin = context => ApiOrPage(context, StatusCodes.Status401Unauthorized);
             options.Events.OnRedirectToAccessDenied = context => ApiOrPage(context, StatusCodes.Status403Forbidden);
         });
+        services.Configure<SecurityStampValidatorOptions>(options => options.ValidationInterval = StillSignedIn.Patience);
+        services.AddSingleton<Settings.PeopleBook>();
         services.AddAuthorization(Policies.Add);
         services.AddCascadingAuthenticationState();
         services.AddAntiforgery();

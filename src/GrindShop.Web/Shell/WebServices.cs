@@ -3,6 +3,7 @@ using GrindShop.Shop.Mail;
 using GrindShop.Shop.Records;
 using GrindShop.Web.Api;
 using GrindShop.Web.Security;
+using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.DataProtection;
 using MudBlazor.Services;
 
@@ -21,6 +22,7 @@ public static class WebServices
         services.AddShopSecurity();
         services.AddShopApi();
         services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddScoped<AuthenticationStateProvider, StillSignedIn>();
         services.AddMudServices();
         services.AddScoped<ThemeChoice>();
         services.AddSingleton<Office.BlankBook>();

@@ -40,7 +40,7 @@ public class PriceRulesTests
     {
         var blank = Shelf.Blank(SomeOrders.Blank);
 
-        Assert.Equal("noBasePrice", new PriceRules([], [], 1).Lines(Wishes.Grind(Wishes.Street), blank.Part.EngineFamily, blank.Part, SomeOrders.Answer.Best!, []).Refusal!.Code);
+        Assert.Equal("noBasePrice", new PriceRules([], 1).Lines(Wishes.Grind(Wishes.Street), blank.Part.EngineFamily, blank.Part, SomeOrders.Answer.Best!, []).Refusal!.Code);
     }
 
     /// <summary>The same sum from the files, adder by adder.</summary>
@@ -48,7 +48,7 @@ public class PriceRulesTests
     {
         var prices = SeedFiles.Scenario.Prices;
         var sum = prices.BasePrices.Single(price => price.EngineFamily == grind.EngineFamily && price.Lifter == grind.Lifter).Amount;
-        sum += Math.Round(blank.Cost * SeedFiles.Scenario.Settings.BlankMarkup, 2);
+        sum += Math.Round(blank.Cost * SeedFiles.Scenario.Settings.BlankMarkup, 2, MidpointRounding.AwayFromZero);
         if (blank.Hardening == Hardening.Soft)
             sum += Sum(AdderTrigger.HeatTreat);
         if (!fit.InStock)
@@ -68,8 +68,10 @@ public class PriceRulesTests
 
     /// <summary>Base prices know their family by its number in the database; here all numbers are 0, so only this family's are given.</summary>
     private static IReadOnlyList<PriceLine> Lines(GrindSpec grind, BlankPart blank, BlankFit fit, string[] manual) => new PriceRules(
-        SeedFiles.Scenario.Prices.BasePrices.Where(price => price.EngineFamily == grind.EngineFamily)
-            .Select(price => new BasePrice { EngineFamily = blank.EngineFamily, Lifter = price.Lifter, Amount = price.Amount }),
-        SeedFiles.Scenario.Prices.Adders,
+        [
+            .. SeedFiles.Scenario.Prices.BasePrices.Where(price => price.EngineFamily == grind.EngineFamily)
+                .Select(price => new BasePrice { EngineFamily = blank.EngineFamily, Lifter = price.Lifter, Amount = price.Amount }),
+            .. SeedFiles.Scenario.Prices.Adders,
+        ],
         SeedFiles.Scenario.Settings.BlankMarkup).Lines(grind, blank.EngineFamily, blank, fit, manual).Value!;
 }

@@ -40,6 +40,10 @@ internal sealed class TestShop : IAsyncDisposable
 
     public RuleBook Rules => Of<RuleBook>();
 
+    public PriceBook Prices => Of<PriceBook>();
+
+    public ShopSettingsBook ShopBook => Of<ShopSettingsBook>();
+
     public OrderDesk Desk => Of<OrderDesk>();
 
     public CustomerDesk Customer => Of<CustomerDesk>();

@@ -1,7 +1,6 @@
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;
 using Microsoft.EntityFrameworkCore;
-using Npgsql;
 
 namespace GrindShop.Shop.Feasibility;
 
@@ -41,7 +40,7 @@ public sealed class RuleBook(IDbContextFactory<ShopDb> factory, TimeProvider clo
         if (rule.Verdict == edit.Verdict && rule.Reason == edit.Reason.Trim())
             return new Refusal("unchanged", "This is what the rule says already.");
         Write(db, rule, edit, by);
-        return await SavedAsync(db, cancel) ? rule : await StaleAsync(edit.Key, cancel);
+        return await db.TrySaveAsync(cancel) ? rule : await StaleAsync(edit.Key, cancel);
     }
 
     private static Refusal? Check(RuleEdit edit)
@@ -65,20 +64,6 @@ public sealed class RuleBook(IDbContextFactory<ShopDb> factory, TimeProvider clo
         var before = rule.Words;
         rule.Change(edit.Verdict, edit.Reason.Trim());
         db.Add(new RuleChange(rule.Key, rule.Subject, before, rule.Words, edit.Why.Trim(), by, clock.GetUtcNow()));
-    }
-
-    /// <summary>False where somebody else was faster.</summary>
-    private static async Task<bool> SavedAsync(ShopDb db, CancellationToken cancel)
-    {
-        try
-        {
-            await db.SaveChangesAsync(cancel);
-            return true;
-        }
-        catch (DbUpdateException error) when (error is DbUpdateConcurrencyException || error.InnerException is PostgresException { SqlState: PostgresErrorCodes.UniqueViolation })
-        {
-            return false;
-        }
     }
 
     private async Task<Refusal> StaleAsync(string key, CancellationToken cancel)

@@ -33,18 +33,19 @@ public static class QuoteDraft
 
     /// <summary>What the rules ask for the pieces, without the adders that are chosen by hand; null where they cannot say.</summary>
     public static decimal? Sum(FeasibilityAnswer? answer, string partNumber, int quantity, PriceRules rules, CatalogContent content) =>
-        OnePiece(answer, new CamChoice(partNumber, []), rules, content).Value?.Sum(line => quantity * line.Amount);
+        OnePiece(answer, new CamChoice(partNumber, []), quantity, rules, content).Value?.Sum(line => quantity * line.Amount);
 
-    /// <summary>Repairs have no rules: the desk writes their lines.</summary>
     private static Outcome<IReadOnlyList<PriceLine>> Lines(OrderCam cam, CamChoice choice, PriceRules rules, CatalogContent content) =>
-        cam.NeedsBlank ? OnePiece(cam.Answer, choice, rules, content) : Array.Empty<PriceLine>();
+        cam.NeedsBlank
+            ? OnePiece(cam.Answer, choice, cam.Quantity, rules, content)
+            : new List<PriceLine>(rules.RepairLines(cam.Kind, cam.Spec.EngineFamily, choice.AdderCodes, cam.Quantity));
 
-    private static Outcome<IReadOnlyList<PriceLine>> OnePiece(FeasibilityAnswer? answer, CamChoice choice, PriceRules rules, CatalogContent content)
+    private static Outcome<IReadOnlyList<PriceLine>> OnePiece(FeasibilityAnswer? answer, CamChoice choice, int quantity, PriceRules rules, CatalogContent content)
     {
         if (answer?.Blanks.FirstOrDefault(blank => blank.PartNumber == choice.PartNumber) is not { } fit)
             return new Refusal("notJudged", "Complete the specification first: the price stands on a blank that was judged for it.");
         return content.Blank(fit.PartNumber) is { } blank
-            ? rules.Lines(answer.Grind, blank.Part.EngineFamily, blank.Part, fit, choice.AdderCodes)
+            ? rules.Lines(answer.Grind, blank.Part.EngineFamily, blank.Part, fit, choice.AdderCodes, quantity)
             : new Refusal("unknownBlank", $"Blank {fit.PartNumber} is not in the catalog any more.");
     }
 }

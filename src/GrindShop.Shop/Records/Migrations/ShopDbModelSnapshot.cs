@@ -1587,6 +1587,12 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(40)")
                         .HasColumnName("lifter");
 
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
                     b.HasKey("Id")
                         .HasName("pk_base_prices");
 
@@ -2067,10 +2073,24 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("text")
                         .HasColumnName("code");
 
+                    b.Property<string>("Measure")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasDefaultValue("Dollars")
+                        .HasColumnName("measure");
+
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("name");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
 
                     b.Property<string>("When")
                         .IsRequired()
@@ -2085,7 +2105,47 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_price_adders_code");
 
-                    b.ToTable("price_adders", (string)null);
+                    b.ToTable("price_adders", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_price_adders_amount", "amount BETWEEN -20000 AND 20000");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.QuantityBreak", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<decimal>("Amount")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("amount");
+
+                    b.Property<int>("From")
+                        .HasColumnType("integer")
+                        .HasColumnName("from");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_quantity_breaks");
+
+                    b.HasIndex("From")
+                        .IsUnique()
+                        .HasDatabaseName("ix_quantity_breaks_from");
+
+                    b.ToTable("quantity_breaks", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_quantity_breaks_amount", "amount > 0 AND amount <= 50 AND \"from\" BETWEEN 2 AND 100");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Question", b =>
@@ -2206,6 +2266,49 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("quotes", null, t =>
                         {
                             t.HasCheckConstraint("ck_quotes_total", "total > 0");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.RepairPrice", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<decimal>("Amount")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("amount");
+
+                    b.Property<int>("EngineFamilyId")
+                        .HasColumnType("integer")
+                        .HasColumnName("engine_family_id");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("kind");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_repair_prices");
+
+                    b.HasIndex("EngineFamilyId", "Kind")
+                        .IsUnique()
+                        .HasDatabaseName("ix_repair_prices_engine_family_id_kind");
+
+                    b.ToTable("repair_prices", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_repair_prices_amount", "amount > 0 AND kind IN ('Regrind', 'GearReplacement')");
                         });
                 });
 
@@ -2484,6 +2587,12 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Property<int>("UsualGrindDays")
                         .HasColumnType("integer")
                         .HasColumnName("usual_grind_days");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
 
                     b.HasKey("Id")
                         .HasName("pk_settings");
@@ -3201,6 +3310,18 @@ namespace GrindShop.Shop.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_quotes_orders_order_id");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Orders.RepairPrice", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Engines.EngineFamily", "EngineFamily")
+                        .WithMany()
+                        .HasForeignKey("EngineFamilyId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_repair_prices_engine_families_engine_family_id");
+
+                    b.Navigation("EngineFamily");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Reply", b =>

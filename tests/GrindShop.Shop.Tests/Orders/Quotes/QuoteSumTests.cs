@@ -41,7 +41,7 @@ public class QuoteSumTests
         var (blank, grind, fit) = (Blanks[cam.PartNumber!], cam.Grind!, cam.Fit!);
         var lifter = JsonNamingPolicy.CamelCase.ConvertName(grind.Lifter.ToString());
         var sum = Prices["basePrices"]!.AsArray().Single(price => Is(price, "engineFamily", grind.EngineFamily) && Is(price, "lifter", lifter))!["amount"]!.GetValue<decimal>();
-        sum += Math.Round(decimal.Parse(blank["costUsd"], CultureInfo.InvariantCulture) * Limits["blankMarkup"]!.GetValue<decimal>(), 2);
+        sum += Math.Round(decimal.Parse(blank["costUsd"], CultureInfo.InvariantCulture) * Limits["blankMarkup"]!.GetValue<decimal>(), 2, MidpointRounding.AwayFromZero);
         var own = grind.FiringOrder.Split('-');
         var usual = FiringOrders[grind.EngineFamily].Split('-');
         var turned = Enumerable.Range(0, usual.Length).Any(by => usual.Select((_, i) => usual[(i + by) % usual.Length]).SequenceEqual(own));
