@@ -49,7 +49,7 @@ public sealed class CallerBook(IDbContextFactory<ShopDb> factory)
     {
         if (name.Length < LeastLetters)
             return [];
-        var part = $"%{OrderSearch.Pattern(name)}%";
+        var part = $"%{LikePattern.Literal(name)}%";
         return await db.Customers.AsNoTracking().Where(customer => EF.Functions.ILike(customer.Name, part, @"\")).OrderBy(customer => customer.Name).Take(MostCallers).ToListAsync(cancel);
     }
 

@@ -2,6 +2,7 @@ using Bunit;
 using GrindShop.Web.Desk;
 using GrindShop.Web.Security;
 using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace GrindShop.Web.Tests.Desk;
@@ -20,7 +21,22 @@ public sealed class FindPageTests(StaffShop shop) : IClassFixture<StaffShop>
         page.WaitForState(() => page.FindAll("#results a.order").Count > 0, Patience);
 
         Assert.Equal(StaffShop.Shipped, page.Find("#results a.order").TextContent);
-        Assert.Contains(StaffShop.Shipped, page.Find("#results mark").TextContent, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(StaffShop.Shipped, page.Find("#results mark").TextContent);
+        Assert.StartsWith("order", page.Find("#results ul li").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Enter_opens_the_best_order_of_what_stands_in_the_box_now()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var page = browser.Render<FindPage>();
+        page.WaitForState(() => page.FindAll("#find").Count == 1, Patience);
+
+        var typed = page.Find("#find").InputAsync(StaffShop.Quoted.ToLowerInvariant());
+        await page.Find("#find").KeyDownAsync(new KeyboardEventArgs { Key = "Enter" });
+
+        Assert.EndsWith($"/desk/orders/{StaffShop.Quoted}", browser.Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
+        await typed;
     }
 
     [Fact]
@@ -28,10 +44,11 @@ public sealed class FindPageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
         var page = browser.Render<FindPage>();
-        page.WaitForState(() => page.FindAll("#q").Count == 1, Patience);
+        page.WaitForState(() => page.FindAll("#how").Count == 1, Patience);
 
-        await page.Find("#q").InputAsync("no such thing at all");
+        await page.Find("#find").InputAsync("no such thing at all");
 
-        page.WaitForState(() => page.Find("#found").TextContent.Contains("another spelling", StringComparison.Ordinal), Patience);
+        page.WaitForState(() => page.FindAll("#empty").Count == 1, Patience);
+        Assert.Contains("another spelling", page.Find("#empty").TextContent, StringComparison.Ordinal);
     }
 }

@@ -1,73 +1,75 @@
+using System.Text.Json;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Orders.Finding;
 
-/// <summary>An order that was found.</summary>
-/// <param name="Excerpt">The words around the hit, cut into pieces.</param>
-public sealed record FoundOrder(string Number, OrderState State, string Customer, DateTimeOffset ReceivedAt, IReadOnlyList<ExcerptPiece> Excerpt);
-
-public sealed record ExcerptPiece(string Text, bool IsHit);
-
-/// <summary>Finds orders by anything known of them: customer, address, phone in any spelling, numbers, parts, lots, and every word of specification and history.</summary>
+/// <summary>
+/// Finds orders, open and closed, by anything known of them: customer, address, phone in any spelling, numbers, parts, lots, and every word of
+/// specification, questions, letters and history.
+/// </summary>
 public sealed class OrderSearch(IDbContextFactory<ShopDb> factory)
 {
-    public const int MostFound = 50, LongestQuestion = 200;
+    public const int PageLength = 20;
 
-    private const int LeastDigits = 4, LeastLetters = 2;
+    /// <summary>How alike a name must be to count as nearly spelled so, from 0 to 1 (share of common groups of three letters).</summary>
+    private const string LeastLikeness = "0.5";
 
-    /// <summary>Signs that no text of the shop has, about each hit.</summary>
-    private const char HitStarts = '\ue000', HitEnds = '\ue001';
-
-    private static readonly string Excerpts = $"MaxFragments=2,MaxWords=14,MinWords=5,StartSel={HitStarts},StopSel={HitEnds}";
-
-    /// <summary>The best first; words that are nearly spelled so come after those that are.</summary>
-    public async Task<IReadOnlyList<FoundOrder>> FindAsync(string? question, CancellationToken cancel = default)
+    /// <summary>The best first: what is written so before what is only nearly spelled so, names and numbers before words, then the newest.</summary>
+    public async Task<FoundPage> FindAsync(string? text, int page = 1, CancellationToken cancel = default)
     {
-        var asked = Clean(question);
-        if (asked.Length < LeastLetters)
-            return [];
+        var question = OrderQuestion.Of(text);
+        if (question.IsTooShort || page < 1)
+            return FoundPage.Nothing;
         await using var db = await factory.CreateDbContextAsync(cancel);
-        var rows = await db.Database.SqlQuery<Row>(Sql(asked, Phone(asked), $"%{Pattern(asked)}%")).ToListAsync(cancel);
-        return [.. rows.OrderByDescending(row => row.Rank).Select(row => new FoundOrder(row.Number, Enum.Parse<OrderState>(row.State), row.Customer, row.Received, [.. Pieces(row.Excerpt)]))];
+        await using var transaction = await db.Database.BeginTransactionAsync(cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT set_config('pg_trgm.word_similarity_threshold', {LeastLikeness}, true)", cancel);
+        var rows = await db.Database.SqlQuery<Row>(Sql(question, page)).ToListAsync(cancel);
+        if (rows.Count == 0)
+            return page > 1 ? await FindAsync(text, 1, cancel) : FoundPage.Nothing;
+        return new FoundPage(rows[0].Total, page, [.. rows.OrderBy(row => row.Place).Select(row => Found(row, question))]);
     }
 
     /// <summary>The statement behind it; every value is a parameter.</summary>
-    public static FormattableString Sql(string asked, string? phone, string part) => $"""
-        WITH asked AS MATERIALIZED (SELECT websearch_to_tsquery('simple', {asked}) AS words),
-        hits AS (
-            SELECT order_id, 2 + ts_rank(document, websearch_to_tsquery('simple', {asked})) AS rank FROM order_search WHERE document @@ websearch_to_tsquery('simple', {asked})
-            UNION ALL SELECT order_id, 3 FROM order_search WHERE digits LIKE {phone}
-            UNION ALL SELECT order_id, 1.5 FROM order_search WHERE head ILIKE {part}
-            UNION ALL SELECT order_id, word_similarity({asked}, head) FROM order_search WHERE {asked} <% head
+    public static FormattableString Sql(OrderQuestion question, int page) => $"""
+        WITH term AS MATERIALIZED (
+            SELECT ordinal, asked, to_tsquery('simple', words) AS words, part, '%' || phone || '%' AS phone, '%' || phone AS phone_end, near
+            FROM unnest({Of(question, term => term.Ordinal)}, {Of(question, term => term.Text)}, {Of(question, term => term.Words)}, {Of(question, term => term.Part)}, {Of(question, term => term.Phone)}, {Of(question, term => term.Near)})
+                AS t (ordinal, asked, words, part, phone, near)
         ),
-        best AS (SELECT order_id, max(rank) AS rank FROM hits GROUP BY order_id ORDER BY 2 DESC, 1 DESC LIMIT {MostFound})
-        SELECT o.number, o.state, c.name AS customer, o.received_at AS received, best.rank::double precision AS rank,
-            ts_headline('simple', s.head || ' · ' || s.body, asked.words, {Excerpts}) AS excerpt
-        FROM best JOIN order_search s USING (order_id) JOIN orders o ON o.id = best.order_id JOIN customers c ON c.id = o.customer_id CROSS JOIN asked
+        hit AS MATERIALIZED (
+            SELECT t.ordinal, w.id, w.order_id, w.customer_id, w.weight * CASE WHEN lower(w.words) = lower(t.asked) THEN 3 ELSE 1 END AS rank FROM term t JOIN known_words w ON w.document @@ t.words
+            UNION ALL SELECT t.ordinal, w.id, w.order_id, w.customer_id, w.weight * 0.7 FROM term t JOIN known_words w ON w.words ILIKE t.part WHERE w.is_name
+            UNION ALL SELECT t.ordinal, w.id, w.order_id, w.customer_id, w.weight * CASE WHEN w.digits LIKE t.phone_end THEN 1.5 ELSE 0.6 END FROM term t JOIN known_words w ON w.digits LIKE t.phone WHERE w.digits IS NOT NULL
+            UNION ALL SELECT t.ordinal, w.id, w.order_id, w.customer_id, w.weight * 0.4 * word_similarity(t.near, w.words) FROM term t JOIN known_words w ON t.near <% w.words WHERE w.is_name
+        ),
+        of_order AS MATERIALIZED (
+            SELECT order_id, ordinal, id, rank FROM hit WHERE order_id IS NOT NULL
+            UNION ALL SELECT o.id, hit.ordinal, hit.id, hit.rank FROM hit JOIN orders o ON o.customer_id = hit.customer_id
+        ),
+        best AS (SELECT order_id, ordinal, max(rank) AS rank FROM of_order GROUP BY order_id, ordinal),
+        found AS (SELECT order_id, sum(rank) AS rank FROM best GROUP BY order_id HAVING count(*) FILTER (WHERE ordinal > 0) = {question.Words} OR bool_or(ordinal = 0)),
+        ranked AS (SELECT order_id, row_number() OVER (ORDER BY rank DESC, order_id DESC)::integer AS place, count(*) OVER ()::integer AS total FROM found)
+        SELECT o.number, o.state, o.state_since, c.name AS customer, o.received_at, ranked.place, ranked.total, why.hits
+        FROM ranked JOIN orders o ON o.id = ranked.order_id JOIN customers c ON c.id = o.customer_id CROSS JOIN LATERAL (
+            SELECT json_agg(json_build_object('place', one.place, 'words', one.words, 'isName', one.is_name) ORDER BY one.rank DESC, one.id) AS hits FROM (
+                SELECT DISTINCT ON (w.place, lower(w.words)) w.id, w.place, w.words, w.is_name, h.rank FROM of_order h JOIN known_words w ON w.id = h.id
+                WHERE h.order_id = ranked.order_id ORDER BY w.place, lower(w.words), h.rank DESC) one) why
+        WHERE ranked.place > {(page - 1) * PageLength} AND ranked.place <= {page * PageLength}
         """;
 
-    /// <summary>Short enough, and without signs that the database takes for none of its letters.</summary>
-    private static string Clean(string? question) =>
-        new string([.. (question ?? "").Take(LongestQuestion).Where(letter => !char.IsControl(letter) && !char.IsSurrogate(letter))]).Trim();
+    private static T[] Of<T>(OrderQuestion question, Func<AskedTerm, T> form) => [.. question.Terms.Select(form)];
 
-    /// <summary>A phone number or the end of one: digits and the signs between them.</summary>
-    private static string? Phone(string asked) =>
-        !asked.Any(char.IsLetter) && CallerBook.Digits(asked) is { Length: >= LeastDigits } digits ? $"%{digits}%" : null;
+    private const int MostHits = 3;
 
-    internal static string Pattern(string text) => text.Replace(@"\", @"\\").Replace("%", @"\%").Replace("_", @"\_");
-
-    private static IEnumerable<ExcerptPiece> Pieces(string excerpt)
+    private static FoundOrder Found(Row row, OrderQuestion question)
     {
-        foreach (var piece in excerpt.Split(HitStarts))
-        {
-            var end = piece.IndexOf(HitEnds, StringComparison.Ordinal);
-            if (end >= 0)
-                yield return new ExcerptPiece(piece[..end], true);
-            if (piece.Length > end + 1)
-                yield return new ExcerptPiece(piece[(end + 1)..], false);
-        }
+        var hits = JsonSerializer.Deserialize<IReadOnlyList<HitRow>>(row.Hits, ShopJson.Options)!;
+        return new FoundOrder(row.Number, Enum.Parse<OrderState>(row.State), row.StateSince, row.Customer, row.ReceivedAt,
+            [.. hits.Take(MostHits).Select(hit => new Hit(hit.Place, HitMarks.Of(hit.Words, question.Terms, hit.IsName)))]);
     }
 
-    internal sealed record Row(string Number, string State, string Customer, DateTimeOffset Received, double Rank, string Excerpt);
+    internal sealed record Row(string Number, string State, DateTimeOffset StateSince, string Customer, DateTimeOffset ReceivedAt, int Place, int Total, string Hits);
+
+    internal sealed record HitRow(string Place, string Words, bool IsName);
 }
