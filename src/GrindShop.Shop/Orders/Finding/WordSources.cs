@@ -33,10 +33,11 @@ internal static class WordSources
                 ('lot', (SELECT l.lot_number FROM blank_lots l WHERE l.id = r.blank_lot_id)),
                 ('blank', (SELECT p.part_number FROM blank_lots l JOIN blank_parts p ON p.id = l.blank_part_id WHERE l.id = r.blank_lot_id))) AS k (place, words)
             """),
-        new("order_cams", "INSERT OR DELETE OR UPDATE OF spec, received_condition, quoted_part_number", $"""
+        new("order_cams", "INSERT OR DELETE OR UPDATE OF kind, spec, received_condition, gear, quoted_part_number", $"""
             SELECT r.order_id, NULL::integer, k.place, k.weight, k.words FROM (VALUES
                 ('blank', {In(Part)}, r.quoted_part_number),
                 ('specification', {In(Spec)}, concat_ws(' ', {SpecWords}, (SELECT f.name FROM engine_families f WHERE f.code = r.spec->>'engineFamily'))),
+                ('work', {In(Spec)}, {Cut("r.kind")}), ('marks', {In(Part)}, r.gear->>'marks'),
                 ('notes', {In(Spec)}, r.spec->>'notes'), ('condition', {In(Spec)}, r.received_condition)) AS k (place, weight, words)
             """),
         new("order_events", "INSERT", Of("r.order_id", "history", Said, "r.what")),
@@ -48,10 +49,12 @@ internal static class WordSources
     ];
 
     /// <summary>All values of the specification but the notes; names such as hydraulicRoller are cut into their words.</summary>
-    private const string SpecWords = """
-        (SELECT string_agg(regexp_replace(v.value #>> '{}', '([a-z])([A-Z])', '\1 \2', 'g'), ' ')
+    private static string SpecWords => $"""
+        (SELECT string_agg({Cut("v.value #>> '{}'")}, ' ')
             FROM jsonb_path_query(r.spec - 'notes', '$.**') AS v (value) WHERE jsonb_typeof(v.value) IN ('string', 'number'))
         """;
+
+    private static string Cut(string name) => $@"regexp_replace({name}, '([a-z])([A-Z])', '\1 \2', 'g')";
 
     private static string Of(string order, string place, double weight, string words) => $"SELECT {order}, NULL::integer, '{place}', {In(weight)}, {words}";
 

@@ -12,8 +12,8 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace GrindShop.Shop.Records.Migrations
 {
     [DbContext(typeof(ShopDb))]
-    [Migration("20261125175344_KnownWords")]
-    partial class KnownWords
+    [Migration("20261125175410_GearWork")]
+    partial class GearWork
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -1865,6 +1865,14 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Property<string>("Answer")
                         .HasColumnType("jsonb")
                         .HasColumnName("answer");
+
+                    b.Property<string>("Gear")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("gear");
+
+                    b.Property<bool>("IsExpected")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_expected");
 
                     b.Property<string>("Kind")
                         .IsRequired()
