@@ -35,6 +35,7 @@ public static class ShopServices
         services.AddSingleton<PriceBook>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
+        services.AddSingleton<StockPages>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<CustomerMail>();
         services.AddSingleton<StartRuleBook>();
