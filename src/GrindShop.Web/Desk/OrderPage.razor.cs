@@ -21,6 +21,7 @@ public sealed partial class OrderPage : LivePage
     private IReadOnlyList<OutgoingMail> _mails = [];
     private IReadOnlyList<IncomingMail> _cameIn = [];
     private IReadOnlyList<KnownCaller> _callers = [];
+    private Letter? _toTell;
     private string _by = "";
     private readonly Dictionary<int, string> _parts = [];
     private int _ordinal = 1;
@@ -35,6 +36,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private JobFloor JobFloor { get; set; } = default!;
+
+    [Inject]
+    private CustomerMail Mail { get; set; } = default!;
 
     [Inject]
     private Outbox Outbox { get; set; } = default!;
@@ -86,6 +90,7 @@ public sealed partial class OrderPage : LivePage
         _mails = await Outbox.OfOrderAsync(Wanted);
         _cameIn = await Tray.OfOrderAsync(Wanted);
         _callers = _work.Order is { } order ? [.. (await Callers.FindAsync(order.Contact)).Where(caller => caller.Sure)] : [];
+        _toTell = _work.Order is { } told ? await Mail.ToTellAsync(told) : null;
         _unfinished = await UnfinishedAsync();
         await CompleteAsync();
         _read = _work.Number;
