@@ -7,6 +7,7 @@ using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Orders.Finding;
 using GrindShop.Shop.Planning;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
@@ -37,6 +38,10 @@ public static class ShopServices
         services.AddSingleton<StockPages>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<CustomerMail>();
+        services.AddSingleton<MailIntake>();
+        services.AddSingleton<MailSorting>();
+        services.AddSingleton<MailboxWorker>();
+        services.AddHostedService(provider => provider.GetRequiredService<MailboxWorker>());
         services.AddSingleton<StartRuleBook>();
         services.AddSingleton<GrindBook>();
         services.AddSingleton<DraftBook>();
@@ -44,6 +49,7 @@ public static class ShopServices
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<LotChoice>();
         services.AddSingleton<CallerBook>();
+        services.AddSingleton<OrderSearch>();
         services.AddSingleton<CustomerDesk>();
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();

@@ -9,7 +9,7 @@ internal sealed class CustomerTable : IEntityTypeConfiguration<Customer>
 {
     public void Configure(EntityTypeBuilder<Customer> table)
     {
-        table.ToTable("customers", t => t.HasCheckConstraint("ck_customers_reachable", "email IS NOT NULL OR phone IS NOT NULL"));
+        table.ToTable("customers");
         table.Property(customer => customer.Name).HasMaxLength(100);
         table.Property(customer => customer.Email).HasMaxLength(200);
         table.Property(customer => customer.Phone).HasMaxLength(40);
@@ -25,6 +25,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.ToTable("orders", t =>
         {
             t.HasCheckConstraint("ck_orders_price", "price >= 0");
+            t.HasCheckConstraint("ck_orders_reachable", "channel IN ('Phone', 'WalkIn') OR coalesce(btrim(contact->>'email'), '') <> '' OR coalesce(btrim(contact->>'phone'), '') <> ''");
             t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
         });
         table.HasIndex(order => order.TrackingCode).IsUnique();
@@ -38,8 +39,10 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.Property(order => order.Contact).HasJson();
         table.Property(order => order.Version).IsRowVersion();
         table.HasOne(order => order.Customer).WithMany().HasForeignKey(order => order.CustomerId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany<IncomingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.HasMany<OutgoingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.Ignore(order => order.First);
+        table.Ignore(order => order.HasAddress);
         table.HasMany(order => order.Cams).WithOne().HasForeignKey(cam => cam.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.Navigation(order => order.Cams).AutoInclude();
         table.Ignore(order => order.PriceLines);
@@ -100,6 +103,13 @@ public static class OrderSets
         public DbSet<Customer> Customers => db.Set<Customer>();
 
         public DbSet<Order> Orders => db.Set<Order>();
+
+        /// <summary>The whole order, and nobody else changes it until the transaction ends.</summary>
+        internal async Task<Order> LockOrderAsync(string number, CancellationToken cancel)
+        {
+            await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {number} FOR UPDATE", cancel);
+            return await OrderDesk.Whole(db).SingleAsync(order => order.Number == number, cancel);
+        }
 
         /// <summary>Draws the next order number; numbers are never used twice, though a failed submit may leave a gap.</summary>
         public async Task<OrderNumbers> NextOrderNumbersAsync(CancellationToken cancel) =>

@@ -19,6 +19,9 @@ public sealed partial class OrderPage : LivePage
     private IReadOnlyDictionary<int, IReadOnlyList<FieldProblem>> _unfinished = new Dictionary<int, IReadOnlyList<FieldProblem>>();
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private IReadOnlyList<OutgoingMail> _mails = [];
+    private IReadOnlyList<IncomingMail> _cameIn = [];
+    private IReadOnlyList<KnownCaller> _callers = [];
+    private Letter? _toTell;
     private string _by = "";
     private readonly Dictionary<int, string> _parts = [];
     private int _ordinal = 1;
@@ -35,7 +38,16 @@ public sealed partial class OrderPage : LivePage
     private JobFloor JobFloor { get; set; } = default!;
 
     [Inject]
+    private CustomerMail Mail { get; set; } = default!;
+
+    [Inject]
     private Outbox Outbox { get; set; } = default!;
+
+    [Inject]
+    private MailTray Tray { get; set; } = default!;
+
+    [Inject]
+    private CallerBook Callers { get; set; } = default!;
 
     private string Wanted => Number.Trim().ToUpperInvariant();
 
@@ -76,6 +88,9 @@ public sealed partial class OrderPage : LivePage
         await _work!.HearAsync();
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
+        _cameIn = await Tray.OfOrderAsync(Wanted);
+        _callers = _work.Order is { } order ? [.. (await Callers.FindAsync(order.Contact)).Where(caller => caller.Sure)] : [];
+        _toTell = _work.Order is { } told ? await Mail.ToTellAsync(told) : null;
         _unfinished = await UnfinishedAsync();
         await CompleteAsync();
         _read = _work.Number;

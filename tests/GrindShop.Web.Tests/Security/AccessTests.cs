@@ -41,9 +41,11 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/start"] = ["Desk", "Floor", "Owner"],
         ["/desk"] = ["Desk", "Owner"],
         ["/desk/mail"] = ["Desk", "Owner"],
+        ["/desk/mail/paste"] = ["Desk", "Owner"],
         ["/desk/orders/{number}"] = ["Desk", "Owner"],
         ["/desk/blanks"] = ["Desk", "Owner"],
         ["/desk/call"] = ["Desk", "Owner"],
+        ["/desk/find"] = ["Desk", "Owner"],
         ["/floor"] = ["Floor", "Owner"],
         ["/floor/jobs/{code}"] = ["Floor", "Owner"],
         ["/office"] = ["Owner"],
@@ -115,6 +117,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
     [InlineData("/papers/traveler/J1001.pdf", "Desk", "Floor", "Owner")]
     [InlineData("/papers/spec-card/job/J1001.pdf", "Desk", "Floor", "Owner")]
     [InlineData("/papers/label/L466.pdf", "Desk", "Floor", "Owner")]
+    [InlineData("/papers/slip/C1001.pdf", "Desk", "Floor", "Owner")]
     [InlineData("/office/blanks.csv", "Owner")]
     [InlineData("/papers/purchase/PO-1001.pdf", "Owner")]
     public async Task Papers_of_the_shop_are_for_the_shop(string address, params string[] allowed)
