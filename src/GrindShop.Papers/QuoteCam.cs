@@ -18,7 +18,9 @@ internal static class QuoteCam
     {
         y = sheet.Title(Sheet.Left, sheet.Room(y, 150), Sheet.Width, Head(cam, isOnly));
         if (cam.ReceivedCondition is { } condition)
-            y = sheet.Lines(Sheet.Left, y + 8, Sheet.Width, $"Received condition: {condition}", Weight.Regular, 9) - 4;
+            y = sheet.Lines(Sheet.Left, y + 8, Sheet.Width, $"{(cam.IsExpected ? "Expected condition, as told" : "Received condition")}: {condition}", Weight.Regular, 9) - 4;
+        if (cam.Gear is { } gear)
+            y = sheet.Lines(Sheet.Left, y + 8, Sheet.Width, $"{Figures.Capital(gear.Words)}, on the cam marked {gear.Marks}", Weight.Regular, 9) - 4;
         return cam.Grind is { } grind ? Math.Max(Grind(sheet, grind, cam.Fit, y), Blank(sheet, cam, y)) : y;
     }
 

@@ -91,6 +91,32 @@ internal static class Pages
         return string.Join('\n', document.GetPages().Select(sheet => sheet.Text));
     }
 
+    /// <summary>Presses Tab until the element of this id has the focus.</summary>
+    public static async Task TabToAsync(this IPage page, string id)
+    {
+        for (var presses = 0; presses < 80; presses++)
+        {
+            if (await page.EvaluateAsync<string?>("document.activeElement.id") == id)
+                return;
+            await page.Keyboard.PressAsync("Tab");
+        }
+        Assert.Fail($"#{id} is not reached by Tab.");
+    }
+
+    /// <summary>A look at the page on a phone, a tablet and a desk, where GRINDSHOP_PICTURES names a folder.</summary>
+    public static async Task PicturesAsync(this IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES") is not { Length: > 0 })
+            return;
+        var before = page.ViewportSize!;
+        foreach (var width in new[] { 390, 1024, 1440 })
+        {
+            await page.SetViewportSizeAsync(width, 900);
+            await page.PictureAsync($"{name}-{width}");
+        }
+        await page.SetViewportSizeAsync(before.Width, before.Height);
+    }
+
     /// <summary>A look at the page, where GRINDSHOP_PICTURES names a folder.</summary>
     public static async Task PictureAsync(this IPage page, string name)
     {

@@ -32,6 +32,13 @@ public sealed record Enquiry
     /// <summary>How a cam that came in for a repair or a regrind looks.</summary>
     public string? ReceivedCondition { get; init; }
 
+    /// <summary>The condition is what the customer tells; the cam is not here yet.</summary>
+    public bool IsExpected { get; init; }
+
+    public MeasuredCam? Measured { get; init; }
+
+    public GearSwap? Gear { get; init; }
+
     public required Contact Contact { get; init; }
 
     public string? CustomerReference { get; init; }
@@ -39,10 +46,10 @@ public sealed record Enquiry
     /// <summary>The words of a call or a visit as the desk typed them; they go into the history.</summary>
     public string? AsSaid { get; init; }
 
-    public CamEntry Cam => new() { Kind = Kind, Quantity = Quantity, Spec = Spec, ReceivedCondition = ReceivedCondition };
+    public CamEntry Cam => new() { Kind = Kind, Quantity = Quantity, Spec = Spec, ReceivedCondition = ReceivedCondition, IsExpected = IsExpected, Measured = Measured, Gear = Gear };
 
     /// <summary>SHA-256 of the content without the key, hexadecimal.</summary>
-    public string Digest() => Convert.ToHexString(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(new { Channel, Spec, Kind, Quantity, ReceivedCondition, Contact, CustomerReference })));
+    public string Digest() => Convert.ToHexString(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(new { Channel, Cam, Contact, CustomerReference })));
 }
 
 /// <summary>The two names of a new order: the spoken number and the secret tracking code.</summary>

@@ -13,10 +13,14 @@ public static class EnquiryCheck
 
     /// <summary>What even the desk cannot take in: nobody to answer to, or text that cannot be kept. The cam itself may be incomplete or contradictory; it is asked for later.</summary>
     public static IReadOnlyList<FieldProblem> DeskProblems(Enquiry enquiry, IEnumerable<FieldProblem> inTheWay) =>
-        [.. inTheWay.Where(problem => problem.Field is "notes" or "use"), .. ContactProblems(enquiry), .. SaidProblems(enquiry)];
+        [.. inTheWay.Where(problem => problem.Field is "notes" or "use" or "quantity"), .. ContactProblems(enquiry), .. SaidProblems(enquiry)];
 
-    private static IEnumerable<FieldProblem> SaidProblems(Enquiry enquiry) =>
-        SpecCheck.Text(enquiry.AsSaid, SpecCheck.LongestNote, "line", "What was said") is { } problem ? [problem] : [];
+    private static IEnumerable<FieldProblem> SaidProblems(Enquiry enquiry) => new[]
+    {
+        SpecCheck.Text(enquiry.AsSaid, SpecCheck.LongestNote, "line", "What was said"),
+        SpecCheck.Text(enquiry.ReceivedCondition, CamIntake.LongestCondition, "receivedCondition", "The condition"),
+        SpecCheck.Text(enquiry.Gear?.Marks, GearSwap.LongestMarks, "gear.marks", "The marks"),
+    }.OfType<FieldProblem>();
 
     /// <summary>The e-mail address in its one spelling, or null.</summary>
     public static string? Email(Contact contact) => Blank(contact.Email)?.ToLowerInvariant();

@@ -16,8 +16,14 @@ public sealed record CamEntry
     /// <summary>How a cam that came in for a repair or a regrind looks.</summary>
     public string? ReceivedCondition { get; init; }
 
+    /// <summary>The condition is what the customer tells; the cam is not here yet.</summary>
+    public bool IsExpected { get; init; }
+
     /// <summary>What was measured on a used cam that is to be ground again; null while nobody has.</summary>
     public MeasuredCam? Measured { get; init; }
+
+    /// <summary>The gears of a replacement; null for any other work.</summary>
+    public GearSwap? Gear { get; init; }
 }
 
 public sealed partial class Order

@@ -141,6 +141,13 @@ public sealed partial class Order
         return this;
     }
 
+    /// <summary>The customer's cam is here: how it looks counts, not what was told of it.</summary>
+    internal void Receive(OrderCam cam, string condition, string by, DateTimeOffset at)
+    {
+        cam.Receive(condition);
+        Note(OrderEventKind.CameIn, by, at, $"Cam {cam.Ordinal} came in like this: {condition.Trim()}");
+    }
+
     /// <summary>A piece was spoilt and has to be made again; with no other piece in work the order waits for its blank again.</summary>
     internal void LosePiece(OrderCam cam, string what, string by, DateTimeOffset at)
     {

@@ -56,8 +56,17 @@ public sealed class OrderCam
     /// <summary>How a cam that came in for a repair or a regrind looked; null for a new one.</summary>
     public string? ReceivedCondition { get; private set; }
 
+    /// <summary><see cref="ReceivedCondition"/> is what the customer tells; the cam is not here yet.</summary>
+    public bool IsExpected { get; private set; }
+
+    /// <summary>The condition with whose word it is; null for a new cam.</summary>
+    public string? ConditionWords => ReceivedCondition is { } condition ? $"{(IsExpected ? "Expected, as the customer tells" : "Came in like this")}: {condition}" : null;
+
     /// <summary>What was measured on the used cam; null while nobody has.</summary>
     public MeasuredCam? Measured { get; private set; }
+
+    /// <summary>Which cam gets which gear; null for any other work.</summary>
+    public GearSwap? Gear { get; private set; }
 
     /// <summary>Pieces that have a job.</summary>
     public int Started { get; internal set; }
@@ -76,15 +85,20 @@ public sealed class OrderCam
         : FeasibilityAnswer.Refuse(Answer, partNumber);
 
     /// <summary>The cam as it was entered.</summary>
-    public CamEntry Entry => new() { Kind = Kind, Quantity = Quantity, Spec = Spec, ReceivedCondition = ReceivedCondition, Measured = Measured };
+    public CamEntry Entry => new() { Kind = Kind, Quantity = Quantity, Spec = Spec, ReceivedCondition = ReceivedCondition, IsExpected = IsExpected, Measured = Measured, Gear = Gear };
 
     internal void SetWork(CamEntry entry)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(entry.Quantity);
         (Kind, Quantity) = (entry.Kind, entry.Quantity);
         ReceivedCondition = string.IsNullOrWhiteSpace(entry.ReceivedCondition) ? null : entry.ReceivedCondition.Trim();
+        IsExpected = entry.Kind != WorkKind.NewGrind && ReceivedCondition is not null && entry.IsExpected;
         Measured = entry.Kind == WorkKind.Regrind ? entry.Measured : null;
+        Gear = entry.Kind == WorkKind.GearReplacement ? entry.Gear : null;
     }
+
+    /// <summary>The cam is here, and looks like this.</summary>
+    internal void Receive(string condition) => (ReceivedCondition, IsExpected) = (condition.Trim(), false);
 
     internal void Set(CamSpec spec, FeasibilityAnswer? answer) => (Spec, Answer, Verdict) = (spec, answer, answer?.Verdict);
 }

@@ -17,7 +17,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return await orders.Select(order => new InboxRow(
             order.Number, order.State, order.StateSince, order.Channel, order.Customer.Name, order.CustomerReference,
             order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Spec).First(), order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Verdict).First(),
-            order.Cams.Count, order.Price, order.ReceivedAt, order.PromisedOn)).ToListAsync(cancel);
+            order.Cams.Count, order.Price, order.ReceivedAt, order.PromisedOn, order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Kind).First())).ToListAsync(cancel);
     }
 
     /// <summary>Everything about one order, or null where there is none of this number.</summary>
@@ -44,7 +44,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         if ((await FindAsync(number, cancel))?.Cam(cam) is not { } wanted)
             return new Refusal("noSuchCam", $"Order {number} has no cam {cam}.");
         var look = await catalog.LookAsync(wanted.Entry with { Spec = spec }, cancel);
-        if (look.Refusal is { } refusal)
+        if (CamLook.Of(look.Spec) is { } refusal)
             return refusal;
         var reason = string.IsNullOrWhiteSpace(why) ? "Specification corrected." : $"Specification corrected: {why.Trim().TrimEnd('.')}.";
         return await ChangeAsync(number, version, order => order.Correct(spec, look.Answer, by, clock.GetUtcNow(), reason, cam), cancel);
@@ -75,11 +75,11 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return look.Refusal ?? await ChangeAsync(number, version, order => order.AddCam(entry, look.Answer, by, clock.GetUtcNow()), cancel);
     }
 
-    /// <summary>Another number of pieces, kind of work or received condition of a cam.</summary>
+    /// <summary>Another number of pieces, kind of work, received condition, measures or gears of a cam; its specification may still be incomplete.</summary>
     public async Task<Outcome<Order>> SetWorkAsync(string number, uint version, int cam, CamEntry entry, string by, CancellationToken cancel = default)
     {
         var look = await catalog.LookAsync(entry, cancel);
-        return look.Refusal ?? await ChangeAsync(number, version, order => order.SetWork(cam, entry, look.Answer, by, clock.GetUtcNow()), cancel);
+        return CamLook.Of(look.Work) ?? await ChangeAsync(number, version, order => order.SetWork(cam, entry, look.Answer, by, clock.GetUtcNow()), cancel);
     }
 
     public Task<Outcome<Order>> RemoveCamAsync(string number, uint version, int cam, string by, CancellationToken cancel = default) =>
@@ -87,6 +87,8 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
 
     public async Task<Outcome<Order>> QuoteAsync(string number, uint version, QuoteOffer offer, string by, CancellationToken cancel = default)
     {
+        if (await UnfinishedAsync(number, cancel) is { } unfinished)
+            return unfinished;
         var today = await TodayAsync(cancel);
         return await ChangeAsync(number, version, order => order.Quote(offer, today, by, clock.GetUtcNow()), cancel);
     }
@@ -94,6 +96,19 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     /// <summary>An order of one cam at what the rules ask.</summary>
     public async Task<Outcome<Order>> QuoteAsync(string number, uint version, string partNumber, IReadOnlyList<PriceLine> lines, string by, CancellationToken cancel = default) =>
         await QuoteAsync(number, version, QuoteOffer.Of(partNumber, lines, await TodayAsync(cancel)), by, cancel);
+
+    /// <summary>What is still missing or wrong before a cam of the order can be priced; nothing where it can.</summary>
+    public async Task<IReadOnlyList<FieldProblem>> UnfinishedAsync(OrderCam cam, CancellationToken cancel = default) =>
+        cam.Answer is null ? (await catalog.LookAsync(cam.Entry, cancel)).Problems : [];
+
+    /// <summary>A cam that came in must be described before it is priced: no judgement stands against an incomplete one by itself.</summary>
+    private async Task<Refusal?> UnfinishedAsync(string number, CancellationToken cancel)
+    {
+        foreach (var cam in (await FindAsync(number, cancel))?.Cams.Where(cam => !cam.NeedsBlank) ?? [])
+            if (await UnfinishedAsync(cam, cancel) is [var problem, ..])
+                return new Refusal("incomplete", $"Cam {cam.Ordinal} is not ready to be priced: {problem.Message}");
+        return null;
+    }
 
     /// <summary>Writes down money that came in. Two of them at once do no harm to one another; a repeated key is the same payment.</summary>
     public async Task<Outcome<Order>> RecordDepositAsync(string number, uint version, DepositEntry entry, string by, CancellationToken cancel = default)
@@ -181,7 +196,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     }
 }
 
-/// <summary>One line of the inbox; <see cref="Spec"/> and <see cref="Verdict"/> are those of the first of <see cref="Cams"/> cams.</summary>
+/// <summary>One line of the inbox; <see cref="Spec"/>, <see cref="Verdict"/> and <see cref="Kind"/> are those of the first of <see cref="Cams"/> cams.</summary>
 public sealed record InboxRow(
     string Number, OrderState State, DateTimeOffset StateSince, OrderChannel Channel, string Customer, string? Reference,
-    CamSpec Spec, Verdict? Verdict, int Cams, decimal Price, DateTimeOffset ReceivedAt, DateOnly? PromisedOn);
+    CamSpec Spec, Verdict? Verdict, int Cams, decimal Price, DateTimeOffset ReceivedAt, DateOnly? PromisedOn, WorkKind Kind = WorkKind.NewGrind);

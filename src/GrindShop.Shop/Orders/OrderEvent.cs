@@ -14,6 +14,9 @@ public enum OrderEventKind
     Revised,
     Cancelled,
     Deposit,
+
+    /// <summary>A cam of the customer's is here.</summary>
+    CameIn,
     PutToWork,
     PartShipped,
 

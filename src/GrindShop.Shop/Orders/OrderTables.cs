@@ -78,6 +78,8 @@ internal sealed class OrderCamTable : IEntityTypeConfiguration<OrderCam>
         table.Property(cam => cam.Measured).HasJson();
         table.Ignore(cam => cam.Entry);
         table.Ignore(cam => cam.QuotedFit);
+        table.Ignore(cam => cam.ConditionWords);
+        table.Property(cam => cam.Gear).HasJson();
         table.Property(cam => cam.QuotedPartNumber).HasMaxLength(40);
     }
 }

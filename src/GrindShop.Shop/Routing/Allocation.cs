@@ -12,7 +12,9 @@ namespace GrindShop.Shop.Routing;
 /// </summary>
 public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalog, LotChoice lots, TimeProvider clock)
 {
-    public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string? partNumber, string by, CancellationToken cancel = default, int cam = 1)
+    /// <param name="cam">The cam's place in the order.</param>
+    /// <param name="condition">How a cam of the customer's came in; asked for where only the customer has told of it so far.</param>
+    public async Task<Outcome<Job>> StartAsync(string orderNumber, uint version, string? partNumber, string by, CancellationToken cancel = default, int cam = 1, string? condition = null)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
@@ -23,7 +25,7 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
         var wanted = order!.Cam(cam)!;
         if (wanted.NeedsBlank && await DoesNotFitAsync(db, wanted, partNumber ?? "", cancel) is { } misfit)
             return misfit;
-        var outcome = wanted.NeedsBlank ? await TakeAsync(db, order, wanted, partNumber!, by, cancel) : OpenWithoutBlank(db, order, wanted, by);
+        var outcome = wanted.NeedsBlank ? await TakeAsync(db, order, wanted, partNumber!, by, cancel) : OpenWithoutBlank(db, order, wanted, condition, by);
         if (!outcome.Succeeded)
             return outcome;
         await db.SaveAndTellAsync(orderNumber, cancel);
@@ -44,8 +46,12 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
         FeasibilityAnswer.Refuse(cam.Answer is { Grind: var grind } ? await catalog.JudgeAsync(db, grind, cancel) : null, partNumber);
 
     /// <summary>A cam that the customer brought is worked on as it is.</summary>
-    private Outcome<Job> OpenWithoutBlank(ShopDb db, Order order, OrderCam cam, string by)
+    private Outcome<Job> OpenWithoutBlank(ShopDb db, Order order, OrderCam cam, string? condition, string by)
     {
+        if (CamIntake.Came(cam, condition) is { } refusal)
+            return refusal;
+        if (!string.IsNullOrWhiteSpace(condition) && (cam.IsExpected || condition.Trim() != cam.ReceivedCondition))
+            order.Receive(cam, condition, by, clock.GetUtcNow());
         var job = Job.Open(order, cam, null, Stages.RouteFor(cam.Kind), by, clock.GetUtcNow());
         if (job.Succeeded)
             db.Add(job.Value);

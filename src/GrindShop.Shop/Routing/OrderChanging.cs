@@ -78,7 +78,7 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
 
     /// <summary>A specification that stays as it is keeps the answer it was ordered on.</summary>
     private async Task<CamLook> LookAsync(OrderCam cam, RevisionTerms terms, CancellationToken cancel) =>
-        terms.Spec == cam.Spec ? new CamLook([], cam.Answer) : await catalog.LookAsync(cam.Entry with { Spec = terms.Spec }, cancel);
+        terms.Spec == cam.Spec ? new CamLook([], [], cam.Answer) : await catalog.LookAsync(cam.Entry with { Spec = terms.Spec }, cancel);
 
     private static async Task<(Order? Order, List<Job> Jobs, Refusal? Refusal)> LockAsync(ShopDb db, string number, uint version, CancellationToken cancel)
     {

@@ -53,10 +53,14 @@ internal static class PaperEndpoints
     {
         if (await floor.FindAsync(code, cancel) is not { } job)
             return Results.NotFound();
-        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        var content = await catalog.ContentAsync(cancel);
         var address = $"{Address(http, configuration)}/floor/jobs/{job.Code}";
-        return Results.File(TravelerPaper.Print(new TravelerFacts(job, settings, address, clock.GetUtcNow())), Pdf);
+        var facts = new TravelerFacts(job, content.Rules.Settings, address, clock.GetUtcNow()) { Gear = GearAdvice(job, content) };
+        return Results.File(TravelerPaper.Print(facts), Pdf);
     }
+
+    private static GearAdvice? GearAdvice(Job job, CatalogContent content) =>
+        job.Cam.Gear is { } gear && content.Family(job.Cam.Spec.EngineFamily) is { } family ? gear.Advice(family, job.Cam.Spec.DistributorGear, content.Rules) : null;
 
     private static async Task<IResult> PurchaseAsync(string number, Purchasing purchasing, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {

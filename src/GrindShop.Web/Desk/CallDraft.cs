@@ -1,4 +1,5 @@
 using System.Text;
+using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
 using GrindShop.Shop.Specs.Entry;
@@ -25,14 +26,49 @@ public sealed class CallDraft
 
     public OrderChannel Channel { get; set; } = OrderChannel.Phone;
 
+    /// <summary>What is to be done.</summary>
+    public WorkKind Kind { get; set; }
+
+    public string Condition { get; set; } = "";
+
+    /// <summary>The condition is what the caller tells; the cam is not here.</summary>
+    public bool IsExpected { get; set; } = true;
+
+    public MeasuredDraft Measured { get; set; } = new();
+
+    public GearDraft Gear { get; set; } = new();
+
+    /// <summary>The engine of a gear replacement, where it was chosen and not said in the line.</summary>
+    public string Engine { get; set; } = "";
+
+    public DistributorGear? Distributor { get; set; }
+
     public Contact Contact => new() { Name = Text(Name), Phone = Text(Phone), Email = Text(Email) };
 
-    /// <summary>The specification that was understood; its notes keep what was not, and the notes typed beside it.</summary>
-    public Enquiry Enquiry(EntryReading reading) => new()
+    /// <summary>The cam as it was understood, with what was chosen beside the line.</summary>
+    public CamEntry Cam(EntryReading reading) => new()
+    {
+        Kind = Kind,
+        Spec = Kind == WorkKind.GearReplacement ? Chosen(reading.Spec) : reading.Spec,
+        ReceivedCondition = Kind == WorkKind.NewGrind ? null : Text(Condition),
+        IsExpected = Kind != WorkKind.NewGrind && IsExpected,
+        Measured = Kind == WorkKind.Regrind ? Measured.Measured : null,
+        Gear = Kind == WorkKind.GearReplacement ? Gear.Swap : null,
+    };
+
+    /// <summary>The cam that was understood; its notes keep what was not, and the notes typed beside it.</summary>
+    public Enquiry Enquiry(EntryReading reading) => Enquiry(Cam(reading));
+
+    private Enquiry Enquiry(CamEntry cam) => new()
     {
         SubmitKey = Key,
         Channel = Channel,
-        Spec = reading.Spec with { Notes = Joined(reading.Spec.Notes, Text(Notes)) },
+        Kind = cam.Kind,
+        Spec = cam.Spec with { Notes = Joined(cam.Spec.Notes, Text(Notes)) },
+        ReceivedCondition = cam.ReceivedCondition,
+        IsExpected = cam.IsExpected,
+        Measured = cam.Measured,
+        Gear = cam.Gear,
         Contact = Contact,
         CustomerReference = Text(Reference),
         AsSaid = Text(Line),
@@ -47,6 +83,8 @@ public sealed class CallDraft
                 line[at] = ' ';
         return line.ToString();
     }
+
+    private CamSpec Chosen(CamSpec said) => said with { EngineFamily = Text(Engine) ?? said.EngineFamily, DistributorGear = Distributor ?? said.DistributorGear };
 
     private bool IsHalf(int at) => (char.IsHighSurrogate(Line[at]) && !(at + 1 < Line.Length && char.IsLowSurrogate(Line[at + 1])))
         || (char.IsLowSurrogate(Line[at]) && !(at > 0 && char.IsHighSurrogate(Line[at - 1])));

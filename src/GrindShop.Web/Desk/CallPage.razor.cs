@@ -17,11 +17,15 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
 
     private const string Example = "230/236 @.050 .355 112+4 hyd roller";
 
+    private static readonly (WorkKind, string)[] Kinds =
+        [(WorkKind.NewGrind, "New cam"), (WorkKind.Regrind, "Regrind of their cam"), (WorkKind.GearReplacement, "New gear on their three-piece cam")];
+
     private readonly LatestOnly _judging = new(), _looking = new();
     private IReadOnlyList<EngineFamily> _families = [];
     private IReadOnlyList<KnownCaller> _callers = [];
     private IReadOnlyList<string> _problems = [];
-    private CallHeard _heard = CallHeard.Of("", []);
+    private CallHeard _heard = CallHeard.Of(new CallDraft(), []);
+    private ShopRules? _rules;
     private IJSObjectReference? _keeper;
     private ElementReference _line;
     private Refusal? _refusal;
@@ -41,9 +45,17 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
     [Inject]
     private IJSRuntime Js { get; set; } = default!;
 
-    private string Verdict => _heard.Answer is not { } answer ? "No answer yet: engine, lifter, intake lift and duration make one"
+    private string Verdict => _heard.Answer is not { } answer ? NoVerdict
+        : _heard.Cam.Kind == WorkKind.Regrind ? string.Join(' ', answer.Reasons.Take(2))
         : answer.Best is { } best ? $"{answer.Verdict.Words()}: {best.PartNumber}{(best.InStock ? "" : $", about {best.LeadTimeDays} days")}"
         : $"{answer.Verdict.Words()}. {answer.Reasons.FirstOrDefault()}";
+
+    private string NoVerdict => _heard.Cam.Kind switch
+    {
+        WorkKind.NewGrind => "No answer yet: engine, lifter, intake lift and duration make one",
+        WorkKind.Regrind => "No answer yet: the cam to grind to makes one, with what was measured on the used cam. Unmeasured, it is judged at receipt",
+        _ => "A new gear needs no lobes: engine, marks, gears and condition are enough",
+    };
 
     public async ValueTask DisposeAsync()
     {
@@ -64,7 +76,8 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
 
     protected override async Task ReadAsync()
     {
-        _families = (await Catalog.ContentAsync()).Families;
+        var content = await Catalog.ContentAsync();
+        (_families, _rules) = (content.Families, content.Rules);
         Hear();
     }
 
@@ -84,25 +97,41 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
         await _line.FocusAsync();
     }
 
-    private async Task LineAsync(string text)
+    private Task LineAsync(string text)
     {
         Draft.Line = text;
+        return HearAsync();
+    }
+
+    private Task KindAsync(WorkKind kind)
+    {
+        Draft.Kind = kind;
+        return HearAsync();
+    }
+
+    private Task HereAsync(ChangeEventArgs change)
+    {
+        Draft.IsExpected = change.Value is not true;
+        return HearAsync();
+    }
+
+    private async Task HearAsync()
+    {
         Hear();
         await KeepAsync();
         await JudgeAsync();
     }
 
-    private void Hear() => _heard = CallHeard.Of(Draft.Readable(), _families) is var heard && heard.Grind is not null && heard.Grind == _heard.Grind
-        ? heard with { Answer = _heard.Answer }
-        : heard;
+    private void Hear() => _heard = CallHeard.Of(Draft, _families) is var heard && heard.AsksLike(_heard) ? heard with { Answer = _heard.Answer } : heard;
 
     private async Task JudgeAsync()
     {
         var cancel = _judging.Next();
-        if (_heard.Grind is not { } grind || _heard.Answer is not null)
+        if (!_heard.CanBeJudged || _heard.Answer is not null)
             return;
         await Task.Delay(Pause, Clock, cancel);
-        var answer = await Task.Run(() => Catalog.JudgeAsync(grind, cancel), cancel);
+        var (grind, cam) = (_heard.Grind!, _heard.Cam);
+        var answer = await Task.Run(async () => cam.Kind == WorkKind.NewGrind ? await Catalog.JudgeAsync(grind, cancel) : (await Catalog.LookAsync(cam, cancel)).Answer, cancel);
         cancel.ThrowIfCancellationRequested();
         _heard = _heard with { Answer = answer };
         StateHasChanged();

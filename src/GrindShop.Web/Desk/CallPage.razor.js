@@ -1,6 +1,6 @@
 // A call by keyboard alone, and kept by this browser tab until it is taken in.
 const key = "call-draft";
-const places = { Digit1: "#line", Digit2: "#name", Digit3: "#notes", Digit4: ".them" };
+const places = { Digit1: "#line", Digit2: "#name", Digit3: "#notes", Digit4: ".them", Digit5: ".kind input:checked" };
 
 function press(event) {
     const form = document.getElementById("call");

@@ -16,5 +16,5 @@ public static class InboxFind
 
     private static string Shown(InboxRow row) => string.Join(' ',
         row.Number, row.State.Words(), row.Channel.Words(), row.Customer, row.Reference,
-        row.Spec.EngineFamily, row.Spec.Lifter?.Words(), row.Spec.Short(), row.Verdict.Words());
+        row.Spec.EngineFamily, row.Spec.Lifter?.Words(), row.Spec.Short(), Say.Answered(row.Kind, row.Verdict), row.Kind.Words());
 }

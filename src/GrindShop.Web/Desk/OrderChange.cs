@@ -23,7 +23,8 @@ public static class OrderChange
         [
             new("Kind of work", older.Kind.Words(), newer.Kind.Words()),
             new("Pieces", Whole(older.Quantity), Whole(newer.Quantity)),
-            new("Received condition", older.ReceivedCondition, newer.ReceivedCondition),
+            new("Condition", older.ConditionWords, newer.ConditionWords),
+            new("Gear", Gear(older), Gear(newer)),
         ];
         return SpecChange.Between(older.Spec, newer.Spec).Concat(work.Where(change => change.Was != change.Now))
             .Select(change => isNamed ? change with { Name = $"{name}, {change.Name.ToLowerInvariant()}" } : change);
@@ -38,6 +39,8 @@ public static class OrderChange
     ];
 
     private static string? Short(OrderCam? cam) => cam is null ? null : $"{cam.Kind.Words()}, {cam.Spec.EngineFamily ?? "engine not named"}";
+
+    private static string? Gear(OrderCam cam) => cam.Gear is { } gear ? $"{gear.Words}, marks {gear.Marks}" : null;
 
     private static string? Money(decimal amount) => amount == 0 ? null : PriceRules.Dollars(amount);
 

@@ -16,6 +16,7 @@ public sealed partial class OrderPage : LivePage
     private string? _read;
     private CatalogContent? _content;
     private CompletedSpec? _completed;
+    private IReadOnlyDictionary<int, IReadOnlyList<FieldProblem>> _unfinished = new Dictionary<int, IReadOnlyList<FieldProblem>>();
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private IReadOnlyList<OutgoingMail> _mails = [];
     private string _by = "";
@@ -75,6 +76,7 @@ public sealed partial class OrderPage : LivePage
         await _work!.HearAsync();
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
+        _unfinished = await UnfinishedAsync();
         await CompleteAsync();
         _read = _work.Number;
     }
@@ -83,6 +85,15 @@ public sealed partial class OrderPage : LivePage
     {
         (_work, _ordinal, _by) = (new OrderWork(OrderDesk, Wanted), 1, await SignsAsAsync());
         _parts.Clear();
+    }
+
+    private async Task<Dictionary<int, IReadOnlyList<FieldProblem>>> UnfinishedAsync()
+    {
+        var unfinished = new Dictionary<int, IReadOnlyList<FieldProblem>>();
+        foreach (var cam in _work!.Order is { } order && order.State.IsBeforeAcceptance() ? order.Cams : [])
+            if (await OrderDesk.UnfinishedAsync(cam) is { Count: > 0 } problems)
+                unfinished[cam.Ordinal] = problems;
+        return unfinished;
     }
 
     private async Task CompleteAsync() => _completed = _work!.Order is null ? null : await Catalog.CompleteAsync(Cam.Spec);

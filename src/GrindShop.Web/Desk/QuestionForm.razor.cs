@@ -61,7 +61,7 @@ public sealed partial class QuestionForm
     /// <summary>One question a field and kind at a time.</summary>
     private IEnumerable<Line> Proposed() => (
         from cam in Order.Cams
-        from question in SpecQuestions.Of(cam.Spec, Content.Family(cam.Spec.EngineFamily))
+        from question in WorkQuestions.Of(cam.Entry, Content.Family(cam.Spec.EngineFamily))
         where !IsAsked(cam.Ordinal, question)
         select new Line(cam.Ordinal, question, Order.Cams.Count > 1) { Text = question.Text, IsChosen = question.Kind != QuestionKind.WouldHelp }).DistinctBy(line => line.Id);
 

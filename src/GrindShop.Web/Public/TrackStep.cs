@@ -11,7 +11,7 @@ public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
     {
         List<(string Words, DateTimeOffset? DoneAt)> steps =
         [
-            ("Specification received", order.ReceivedAt),
+            (order.Cams.Any(cam => cam.NeedsBlank) ? "Specification received" : "Request received", order.ReceivedAt),
             ("Priced", Done(order, OrderEventKind.Quoted, order.State == OrderState.Quoted || order.State.IsAgreed())),
             ("Accepted", Done(order, OrderEventKind.Accepted, order.State.IsAgreed())),
             (order.Cams.All(cam => cam.NeedsBlank) ? "Blank set aside" : "Put to work", Done(order, OrderEventKind.PutToWork, order.State is OrderState.InWork or OrderState.Shipped)),

@@ -21,7 +21,12 @@ public static class TrackWords
         _ => "Packed and shipped",
     };
 
-    public static string Of(OrderState state) => state switch
+    /// <summary>Where an order stands; one of repairs alone waits for the cam itself, not for a blank.</summary>
+    public static string Of(Order order) => order.State == OrderState.Accepted && order.Cams.All(cam => !cam.NeedsBlank)
+        ? order.Cams.Any(cam => cam.IsExpected) ? "Accepted. Bring or send your cam: it is looked over and put to work as soon as it is here." : "Accepted. Your cam is here and is put to work next."
+        : Of(order.State);
+
+    private static string Of(OrderState state) => state switch
     {
         OrderState.New => "The shop has your specification and is looking at it. A price comes next.",
         OrderState.WaitingForCustomer => "The shop has a question for you before it can go on.",

@@ -34,6 +34,14 @@ public static class VerdictWords
         _ => "–",
     };
 
+    public static string Tone(this GearVerdict verdict) => verdict switch
+    {
+        GearVerdict.Ok => "ok",
+        GearVerdict.Caution => "care",
+        GearVerdict.No => "no",
+        _ => "calm",
+    };
+
     public static string Words(this GearVerdict verdict) => verdict switch
     {
         GearVerdict.Ok => "The distributor gear runs with it.",

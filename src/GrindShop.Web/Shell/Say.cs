@@ -2,6 +2,7 @@ using System.Globalization;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Web.Shell;
 
@@ -49,6 +50,24 @@ public static class Say
 
     /// <summary>The state in a narrow column.</summary>
     public static string Short(this OrderState state) => state.Words().Split(',')[0];
+
+    /// <summary>A cam in a few words: what is done to it where that is no new grind, engine, lifter.</summary>
+    public static string Cam(WorkKind kind, CamSpec spec) => string.Join(", ", new[]
+    {
+        kind == WorkKind.NewGrind ? null : Capital(kind.Words()),
+        spec.EngineFamily ?? "engine not named",
+        kind == WorkKind.GearReplacement ? null : spec.Lifter?.Words() ?? "lifter not named",
+    }.OfType<string>());
+
+    /// <summary>What the shop answered to a cam so far; a cam that came in is not judged on the shop's blanks.</summary>
+    public static string Answered(WorkKind kind, Verdict? verdict) => (kind, verdict) switch
+    {
+        (WorkKind.NewGrind, _) => verdict.Words(),
+        (WorkKind.GearReplacement, _) => "no grind",
+        (_, null) => "not measured",
+        (_, Verdict.NotGrindable) => "metal too small",
+        _ => "metal is there",
+    };
 
     public static string Words(this Verdict? verdict) => verdict switch
     {

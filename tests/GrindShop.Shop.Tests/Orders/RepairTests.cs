@@ -1,7 +1,9 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
+using GrindShop.Shop.Specs;
 using GrindShop.Shop.Tests.Records;
 using GrindShop.Shop.Tests.Specs;
 using GrindShop.Testing;
@@ -32,7 +34,71 @@ public sealed class RepairTests : IAsyncLifetime
     [InlineData(WorkKind.Regrind, "FV8-F", "Two lobes pitted.", null)]
     [InlineData(WorkKind.NewGrind, "FV8-F", null, null)]
     public void A_repair_says_how_the_cam_came_in_and_a_gear_is_replaced_only_at_the_rear(WorkKind kind, string family, string? condition, string? wrong) =>
-        Assert.Equal(wrong, CamIntake.Problems(new CamEntry { Kind = kind, Spec = Wishes.Street, ReceivedCondition = condition }, Wishes.Family(family)).FirstOrDefault()?.Field);
+        Assert.Equal(wrong, CamIntake.Problems(new CamEntry { Kind = kind, Spec = Wishes.Street, ReceivedCondition = condition, Gear = Iron }, Wishes.Family(family)).FirstOrDefault()?.Field);
+
+    /// <summary>A gear that is one piece with its cam cannot be pressed off: common practice, no source.</summary>
+    [Theory]
+    [InlineData(CamGear.PressedIron, CamGear.PressedIron, null)]
+    [InlineData(CamGear.AustemperedDuctileIron, CamGear.PressedIron, null)]
+    [InlineData(CamGear.Steel, CamGear.PressedIron, "gear.old")]
+    [InlineData(CamGear.HardenableIron, CamGear.PressedIron, "gear.old")]
+    [InlineData(CamGear.PressedIron, CamGear.Steel, "gear.new")]
+    public void Only_a_gear_that_was_pressed_on_comes_off(CamGear old, CamGear wanted, string? wrong) =>
+        Assert.Equal(wrong, new GearSwap { Marks = "M-14", Old = old, New = wanted }.Problems().FirstOrDefault()?.Field);
+
+    [Fact]
+    public async Task A_gear_that_the_owner_forbids_with_this_distributor_gear_is_refused_with_the_owners_reason()
+    {
+        var entry = new CamEntry { Kind = WorkKind.GearReplacement, Spec = new CamSpec { EngineFamily = "RV8-R", DistributorGear = DistributorGear.Bronze }, ReceivedCondition = "Worn.", Gear = Iron };
+        Assert.Empty((await _shop.Catalog.LookAsync(entry)).Problems);
+
+        var (rule, _) = (await _shop.Rules.FindAsync("gear/rear/pressedIron/bronze"))!.Value;
+        Assert.True((await _shop.Rules.ChangeAsync(new RuleEdit(rule.Key, rule.Version, RuleVerdict.No, "It eats the bronze.", "two came back"), "Owner")).Succeeded);
+
+        var problem = Assert.Single((await _shop.Catalog.LookAsync(entry)).Problems);
+        Assert.Equal("gear.new", problem.Field);
+        Assert.Contains("It eats the bronze.", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_gear_replacement_is_taken_in_incomplete_completed_step_by_step_and_priced_only_then()
+    {
+        var taken = await _shop.Intake.TakeAsync(SomeOrders.Enquiry("walk", null, "555-555-0188") with { Channel = OrderChannel.WalkIn, Kind = WorkKind.GearReplacement, Spec = new CamSpec() }, "Desk");
+        var order = taken.Order!;
+        var offer = new QuoteOffer { Parts = new Dictionary<int, string>(), Lines = [new PriceLine("own-1", "Repair", 135) { Reason = "by hand" }], ValidUntil = SomeOrders.Today.AddDays(10) };
+        Assert.Equal("incomplete", (await _shop.Desk.QuoteAsync(order.Number, order.Version, offer, "Desk")).Refusal!.Code);
+        Assert.Equal(["engineFamily", "receivedCondition", "gear"], (await _shop.Desk.UnfinishedAsync(order.First)).Select(problem => problem.Field));
+
+        order = (await _shop.Desk.SetWorkAsync(order.Number, order.Version, 1, new CamEntry { Kind = WorkKind.GearReplacement, Spec = new CamSpec(), ReceivedCondition = "Three teeth gone.", Gear = Iron }, "Desk")).Value!;
+        order = (await _shop.Desk.CorrectAsync(order.Number, order.Version, new CamSpec { EngineFamily = "RV8-R" }, "asked", "Desk")).Value!;
+
+        Assert.Empty(await _shop.Desk.UnfinishedAsync(order.First));
+        Assert.Equal(135, (await _shop.Desk.QuoteAsync(order.Number, order.Version, offer, "Desk")).Value!.Price);
+        Assert.Equal(Iron, (await _shop.Desk.FindAsync(order.Number))!.First.Gear);
+    }
+
+    [Fact]
+    public async Task A_cam_that_was_only_told_of_is_put_to_work_once_somebody_has_looked_at_it()
+    {
+        var order = await AcceptedAsync(WorkKind.GearReplacement, isExpected: true);
+        Assert.Equal("Expected, as the customer tells: Teeth worn, one lobe pitted.", order.First.ConditionWords);
+
+        Assert.Equal("notHere", (await _shop.Allocation.StartAsync(order.Number, order.Version, null, "Desk")).Refusal!.Code);
+        Assert.True((await _shop.Allocation.StartAsync(order.Number, order.Version, null, "Desk", condition: "Teeth worn, journals blue.")).Succeeded);
+
+        order = (await _shop.Desk.FindAsync(order.Number))!;
+        Assert.Equal("Came in like this: Teeth worn, journals blue.", order.First.ConditionWords);
+        Assert.Contains(order.History, line => line.Kind == OrderEventKind.CameIn && line.What.EndsWith("journals blue.", StringComparison.Ordinal));
+        Assert.Equal("Teeth worn, one lobe pitted.", Assert.Single(order.Quotes).Cams[0].ReceivedCondition);
+    }
+
+    [Fact]
+    public void A_gear_replacement_asks_for_the_engine_the_marks_and_the_condition_not_for_lobes()
+    {
+        var asked = WorkQuestions.Of(new CamEntry { Kind = WorkKind.GearReplacement, Spec = new CamSpec() }, null);
+
+        Assert.Equal(["engineFamily", "marks", "condition"], asked.Select(question => question.Field));
+    }
 
     [Theory]
     [InlineData(0, "quantity")]
@@ -142,9 +208,11 @@ public sealed class RepairTests : IAsyncLifetime
         Assert.Equal([part, null], quoted.Value.CurrentQuote!.Cams.Select(cam => cam.PartNumber));
     }
 
-    private async Task<Order> AcceptedAsync(WorkKind kind)
+    private static GearSwap Iron => new() { Marks = "M-14", Old = CamGear.PressedIron, New = CamGear.PressedIron };
+
+    private async Task<Order> AcceptedAsync(WorkKind kind, bool isExpected = false)
     {
-        var submitted = await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("repair") with { Kind = kind, ReceivedCondition = "Teeth worn, one lobe pitted." }, "Desk");
+        var submitted = await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("repair") with { Kind = kind, ReceivedCondition = "Teeth worn, one lobe pitted.", IsExpected = isExpected, Gear = Iron }, "Desk");
         var order = submitted.Order!;
         var offer = new QuoteOffer { Parts = new Dictionary<int, string>(), Lines = [new PriceLine("own-1", "Repair", 120) { Reason = "by hand" }], ValidUntil = SomeOrders.Today.AddDays(10) };
         order = (await _shop.Desk.QuoteAsync(order.Number, order.Version, offer, "Desk")).Value!;

@@ -33,14 +33,21 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
     ]);
 
     /// <summary>The shop's answer in words: verdict, blank, base circle, case, gear.</summary>
-    public string Computed(Order order) => List("What the computation says", order.Cams.SelectMany(Computed));
+    public string Computed(Order order) => order.Cams.SelectMany(Computed).ToList() is { Count: > 0 } lines
+        ? List("What the computation says", lines)
+        : "Your cam is looked over and measured when it is here.";
 
     private IEnumerable<string> Asked(OrderCam cam)
     {
         var engine = content.Family(cam.Spec.EngineFamily)?.Name ?? cam.Spec.EngineFamily;
         var pieces = cam.Quantity > 1 ? $"{cam.Quantity} pieces" : null;
-        yield return string.Join(", ", new[] { engine, cam.Spec.Lifter?.Words(), pieces }.OfType<string>());
+        var work = cam.Kind == WorkKind.NewGrind ? null : cam.Kind.Words();
+        yield return string.Join(", ", new[] { work, engine, cam.Spec.Lifter?.Words(), pieces }.OfType<string>());
         yield return cam.Spec.Short();
+        if (cam.Gear is { } gear)
+            yield return $"{gear.Words}, on the cam marked {gear.Marks}";
+        if (cam.ConditionWords is { } condition)
+            yield return condition;
     }
 
     private IEnumerable<string> Computed(OrderCam cam)

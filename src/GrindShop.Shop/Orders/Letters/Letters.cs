@@ -28,8 +28,8 @@ public sealed class Letters(CatalogContent content, string publicAddress)
         _ => null,
     };
 
-    private Letter Received(Order order) => Letter(order, "we have your specification", $"""
-        we have your camshaft specification. It is order {order.Number}; please give this number when you call or write.
+    private Letter Received(Order order) => Letter(order, IsRepair(order) ? "we have your request" : "we have your specification", $"""
+        we have {(IsRepair(order) ? "written down what your camshaft needs" : "your camshaft specification")}. It is order {order.Number}; please give this number when you call or write.
 
         {_parts.Asked(order)}
 
@@ -74,7 +74,7 @@ public sealed class Letters(CatalogContent content, string publicAddress)
 
         {LetterParts.Price(order)}
 
-        Next a blank is set aside for it, then it goes to the grinder.
+        {(IsRepair(order) ? "Next your cam is looked over and put to work; bring or send it if it is not here yet." : "Next a blank is set aside for it, then it goes to the grinder.")}
 
         {_parts.Follow(order)}
         """);
@@ -132,7 +132,10 @@ public sealed class Letters(CatalogContent content, string publicAddress)
     /// <summary>Where a grind was computed; a cam that only got a new gear has none.</summary>
     private static bool HasSpecCard(Order order) => order.Cams.Any(cam => cam.Answer is not null);
 
-    private static bool IsIncomplete(Order order) => order.Cams.Any(cam => cam.Answer is null);
+    private static bool IsIncomplete(Order order) => order.Cams.Any(cam => cam.NeedsBlank && cam.Answer is null);
+
+    /// <summary>Only cams of the customer's own are worked on.</summary>
+    private static bool IsRepair(Order order) => order.Cams.All(cam => !cam.NeedsBlank);
 
     /// <summary>Greeting, text and the shop's name below it.</summary>
     private Letter Letter(Order order, string about, string text) => new($"Order {order.Number}: {about}", $"""

@@ -69,6 +69,12 @@ public sealed record QuotedCam
 
     public string? ReceivedCondition { get; init; }
 
+    /// <summary>The condition was only told; the cam was not here yet.</summary>
+    public bool IsExpected { get; init; }
+
+    /// <summary>The gears of a replacement.</summary>
+    public GearSwap? Gear { get; init; }
+
     internal static QuotedCam Of(OrderCam cam) => new()
     {
         Ordinal = cam.Ordinal,
@@ -80,5 +86,7 @@ public sealed record QuotedCam
         PartNumber = cam.QuotedPartNumber,
         Fit = cam.QuotedFit,
         ReceivedCondition = cam.ReceivedCondition,
+        IsExpected = cam.IsExpected,
+        Gear = cam.Gear,
     };
 }

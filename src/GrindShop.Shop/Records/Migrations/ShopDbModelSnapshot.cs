@@ -1863,6 +1863,14 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("jsonb")
                         .HasColumnName("answer");
 
+                    b.Property<string>("Gear")
+                        .HasColumnType("jsonb")
+                        .HasColumnName("gear");
+
+                    b.Property<bool>("IsExpected")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_expected");
+
                     b.Property<string>("Kind")
                         .IsRequired()
                         .HasMaxLength(40)

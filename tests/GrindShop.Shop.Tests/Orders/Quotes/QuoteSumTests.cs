@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Tests.Demo;
 using GrindShop.Shop.Tests.Records;
@@ -35,6 +36,38 @@ public class QuoteSumTests
             Assert.All(quote.Lines, line => Assert.NotEmpty(line.Why));
         });
     }
+
+    [Theory]
+    [InlineData(WorkKind.GearReplacement, 1, new string[0])]
+    [InlineData(WorkKind.GearReplacement, 1, new[] { "RUSH" })]
+    [InlineData(WorkKind.Regrind, 1, new[] { "RUSH", "POLISH" })]
+    [InlineData(WorkKind.Regrind, 4, new[] { "NITRIDE" })]
+    [InlineData(WorkKind.GearReplacement, 8, new[] { "RUSH" })]
+    public async Task Quote_of_a_repair_adds_up_from_the_files_and_explains_every_line(WorkKind kind, int pieces, string[] chosen)
+    {
+        await using var database = await ShopTemplates.Scenario.CopyAsync();
+        await using var shop = new TestShop(database);
+        var enquiry = SomeOrders.Enquiry("repair") with
+        {
+            Kind = kind,
+            Quantity = pieces,
+            ReceivedCondition = "Worn.",
+            Gear = new GearSwap { Marks = "M-14", Old = CamGear.PressedIron, New = CamGear.PressedIron },
+        };
+        var order = (await shop.Intake.SubmitAsync(enquiry, "Desk")).Order!;
+
+        var lines = (await shop.Desk.DraftAsync(order, new Dictionary<int, CamChoice> { [1] = new(null, chosen) })).Value!;
+
+        var one = Amount("repairs", price => Is(price, "engineFamily", "RV8-R") && Is(price, "kind", JsonNamingPolicy.CamelCase.ConvertName(kind.ToString())))
+            + chosen.Sum(code => Amount("adders", adder => Is(adder, "code", code)));
+        var percent = Prices["quantityBreaks"]!.AsArray().Where(step => step!["from"]!.GetValue<int>() <= pieces).Select(step => step!["amount"]!.GetValue<decimal>()).DefaultIfEmpty(0).Max();
+        Assert.Equal(pieces * (one - Math.Round(one * percent / 100, 2, MidpointRounding.AwayFromZero)), lines.Sum(line => line.Amount));
+        Assert.All(lines, line => Assert.True(line.Why.Length > 0 && line.Figures.Length > 0));
+        var offer = new QuoteOffer { Parts = new Dictionary<int, string>(), Lines = lines, ValidUntil = SomeOrders.Today.AddDays(10) };
+        Assert.Equal(lines.Sum(line => line.Amount), (await shop.Desk.QuoteAsync(order.Number, order.Version, offer, "Desk")).Value!.Price);
+    }
+
+    private static decimal Amount(string list, Func<JsonNode?, bool> which) => Prices[list]!.AsArray().Single(which)!["amount"]!.GetValue<decimal>();
 
     private static decimal Expected(QuotedCam cam)
     {
