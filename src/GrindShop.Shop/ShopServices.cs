@@ -7,6 +7,7 @@ using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Grinds;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Orders.Finding;
 using GrindShop.Shop.Planning;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
@@ -34,6 +35,7 @@ public static class ShopServices
         services.AddSingleton<PriceBook>();
         services.AddSingleton<Receiving>();
         services.AddSingleton<StockRoom>();
+        services.AddSingleton<StockPages>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<CustomerMail>();
         services.AddSingleton<StartRuleBook>();
@@ -43,6 +45,7 @@ public static class ShopServices
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<LotChoice>();
         services.AddSingleton<CallerBook>();
+        services.AddSingleton<OrderSearch>();
         services.AddSingleton<CustomerDesk>();
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();

@@ -17,7 +17,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         { "", "/spec?engine=RV8-R&lifter=HydraulicRoller&i050=222&ilift=.335&order=1-2-3" }, { "", "/spec?grind=RV8-R-101" }, { "", "/api" }, { "", "/geometry" }, { "", "/geometry?engine=RV8-R&lifter=HydraulicRoller&i050=222&ilift=.335" },
         { "", "/learn" }, { "", "/learn/blanks" }, { "", "/learn/case" }, { "", "/learn/base-circle" }, { "", "/learn/separation" }, { "", "/learn/gears" },
         { "", "/track" }, { "", "/track/NOSUCHCODE2345" }, { "", "/sign-in" }, { "", "/not-found" }, { "", "/not-allowed" }, { "", "/error" },
-        { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" }, { "Desk", "/desk/blanks" }, { "Desk", "/desk/mail" }, { "Desk", "/desk/call" },
+        { "Desk", "/desk" }, { "Desk", "/desk/orders/C1201" }, { "Desk", "/desk/orders/C1190" }, { "Desk", "/desk/orders/C1001" }, { "Desk", "/desk/orders/C9" }, { "Desk", "/desk/blanks" }, { "Desk", "/desk/mail" }, { "Desk", "/desk/call" }, { "Desk", "/desk/find?q=orlowe" }, { "Desk", "/desk/find?q=zzzz" }, { "Desk", "/desk/find" },
         { "Floor", "/floor" }, { "Floor", "/floor/jobs/J1180" }, { "Floor", "/floor/jobs/J1001" }, { "Floor", "/floor/jobs/J9" },
         { "Owner", "/settings" }, { "Owner", "/settings/starting" }, { "Owner", "/settings/rules" }, { "Owner", "/settings/rules/gear/rear/steel/iron" }, { "Owner", "/settings/rules/no/such" }, { "Owner", "/settings/history" },
         { "Owner", "/settings/prices" }, { "Owner", "/settings/prices/adder/RUSH" }, { "Owner", "/settings/prices/no/such" }, { "Owner", "/settings/shop" }, { "Owner", "/settings/people" },

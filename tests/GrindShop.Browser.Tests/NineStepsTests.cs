@@ -38,7 +38,7 @@ public sealed class NineStepsTests(Browser browser) : IClassFixture<Browser>
         var desk = await browser.VisitAsync(Person.Desk);
         await desk.OpenAsync("/desk");
         await desk.FillAsync("#find", "Wanda Ferris");
-        await desk.Locator("#inbox a", new() { HasTextRegex = new("C\\d+") }).First.ClickAsync();
+        await desk.Locator("#results a", new() { HasTextRegex = new("C\\d+") }).First.ClickAsync();
         if (blank is not null)
             await desk.CheckAsync($"#blank-{blank}");
         await desk.ClickAsync("#quote");

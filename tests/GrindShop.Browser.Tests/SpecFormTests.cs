@@ -76,7 +76,7 @@ public sealed class SpecFormTests(Browser browser) : IClassFixture<Browser>
         var desk = await browser.VisitAsync(Person.Desk);
         await desk.OpenAsync("/desk");
         await desk.FillAsync("#find", "Keyed Twice");
-        await Expect(desk.Locator("#inbox tbody tr")).ToHaveCountAsync(1);
+        await Expect(desk.Locator("#results > li")).ToHaveCountAsync(1);
     }
 
     private async Task<IPage> FormAsync()

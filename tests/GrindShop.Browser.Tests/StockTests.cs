@@ -34,7 +34,16 @@ public sealed class StockTests(Browser browser) : IClassFixture<Browser>
         await Expect(tablet.Locator("#result")).ToContainTextAsync($"{lot}: 4");
 
         await desk.OpenAsync($"/lots/{lot}");
-        await Expect(desk.Locator("#facts")).ToContainTextAsync("4 of 4 on hand");
+        await Expect(desk.Locator("#stock")).ToContainTextAsync("= 5 received − 1 by counts and corrections");
+        await Expect(desk.Locator("#available")).ToHaveTextAsync("4");
         await Expect(desk.Locator("#book")).ToContainTextAsync("one was cracked");
+
+        var owner = await browser.VisitAsync(Person.Owner);
+        await owner.OpenAsync("/office/blanks/RV8R-516-08");
+        await Expect(owner.Locator("#book tbody tr").First).ToContainTextAsync("one was cracked");
+        var (onHand, then) = (await owner.TextAsync("#on-hand"), await owner.Locator("#book tbody tr td.num strong").First.InnerTextAsync());
+        Assert.Equal(onHand, then);
+        await owner.ClickAsync($"#book tbody tr:first-child a[href='/lots/{lot}']");
+        await Expect(owner.Locator("h1")).ToContainTextAsync(lot);
     }
 }

@@ -17,12 +17,7 @@ internal static class BlankCheck
             Lobes(row, part, nominal);
         else
             Round(row, part);
-        if (part.Supplier.Kind != VendorKind.BlankSupplier)
-            row.Wrong("supplier", $"{part.Supplier.Name} does not supply blanks.");
-        if (decimal.Round(part.Cost, 2) != part.Cost)
-            row.Wrong("costUsd", "Two places after the point are the most.");
-        if (part.Cost is < 0 or > 100_000 || part.LeadTimeDays is < 0 or > 1_000)
-            row.Wrong("costUsd", "Cost lies between 0 and 100,000 USD, lead time between 0 and 1,000 days.");
+        SourceCheck.Check(row, part);
         Lengths(row, part);
     }
 
@@ -32,7 +27,7 @@ internal static class BlankCheck
             row.Wrong("partNumber", "At most 40 letters, figures and dashes, without blanks or slashes.");
         if (part.LeastBaseCircleIn is not (> 0 and < 10))
             row.Wrong("leastBaseCircleIn", "A diameter in inches is needed.");
-        foreach (var (column, text, most) in new[] { ("supplierPart", part.SupplierPart, 60), ("driveEnd", part.DriveEnd, 200), ("notes", part.Notes, 2_000) })
+        foreach (var (column, text, most) in new[] { ("driveEnd", part.DriveEnd, 200), ("notes", part.Notes, 2_000) })
             if (text.Length > most)
                 row.Wrong(column, $"{most} letters are the most.");
         if (part.Supersedes == part.PartNumber || part.Alternates.Contains(part.PartNumber))

@@ -13,6 +13,7 @@ public enum BlankCell
     Choice,
     Family,
     Supplier,
+    Sources,
     Long,
 }
 
@@ -65,6 +66,8 @@ public static class BlankColumns
         Text("supplierPart", "Supplier's part number", Buying, part => part.SupplierPart),
         Number("costUsd", "Cost", "USD", Buying, part => (double)part.Cost),
         Number("leadTimeDays", "Lead time", "days", Buying, part => part.LeadTimeDays),
+        Number("leastQuantity", "Least quantity", "blanks", Buying, part => part.LeastQuantity),
+        new("otherSources", "Other suppliers", "", Buying, BlankCell.Sources, part => SourceText.Write(part.OtherSources), []),
         Text("supersedes", "Replaces part number", Buying, part => part.Supersedes ?? ""),
         Text("alternates", "Alternates (part numbers, blanks between)", Buying, part => string.Join(' ', part.Alternates)),
         new("notes", "Notes", "", Buying, BlankCell.Long, part => part.Notes, []),
@@ -86,7 +89,7 @@ public static class BlankColumns
 
     /// <summary>The whole catalog as a file that can be read back: UTF-8 with a mark, commas, a header.</summary>
     public static string Csv(IEnumerable<BlankPart> parts) => string.Concat(
-        parts.Select(part => CsvText.Record(All.Select(column => column.Cell is BlankCell.Text or BlankCell.Long ? CsvText.Guarded(column.Write(part)) : column.Write(part))))
+        parts.Select(part => CsvText.Record(All.Select(column => column.Cell is BlankCell.Text or BlankCell.Sources or BlankCell.Long ? CsvText.Guarded(column.Write(part)) : column.Write(part))))
             .Prepend(CsvText.Record(All.Select(column => column.Name))));
 
     private static BlankColumn Text(string name, string label, string group, Func<BlankPart, string> write) => new(name, label, "", group, BlankCell.Text, write, []);

@@ -22,12 +22,12 @@ public static class BlankRow
         row.Text("supplier");
         if (row.Known("engineFamily", families) is not { } family || row.Known("supplier", vendors) is not { } supplier)
             return null;
-        var part = Part(row, family, supplier);
+        var part = Part(row, family, supplier, SourceText.Read(row, vendors));
         BlankCheck.Check(row, part);
         return part;
     }
 
-    private static BlankPart Part(CsvRow row, EngineFamily family, Vendor supplier)
+    private static BlankPart Part(CsvRow row, EngineFamily family, Vendor supplier, List<BlankSource> others)
     {
         var form = row.Choice<BlankForm>("form");
         return new BlankPart
@@ -54,6 +54,8 @@ public static class BlankRow
             SupplierPart = row.Maybe("supplierPart") ?? "",
             Cost = row.Money("costUsd"),
             LeadTimeDays = row.Whole("leadTimeDays"),
+            LeastQuantity = row.Whole("leastQuantity"),
+            OtherSources = others,
             Supersedes = row.Maybe("supersedes"),
             Alternates = Words(row, "alternates"),
             Notes = row.Maybe("notes") ?? "",

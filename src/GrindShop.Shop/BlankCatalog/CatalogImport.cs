@@ -29,7 +29,7 @@ public sealed class CatalogImport(IDbContextFactory<ShopDb> factory, TimeProvide
     public async Task<string> ExportAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        return BlankColumns.Csv(await db.BlankParts.AsNoTracking().Include(part => part.EngineFamily).Include(part => part.Supplier).OrderBy(part => part.PartNumber).ToListAsync(cancel));
+        return BlankColumns.Csv(await db.WholeParts().AsNoTracking().OrderBy(part => part.PartNumber).ToListAsync(cancel));
     }
 
     /// <summary>The text of a file in UTF-8 (with or without its mark) or in UTF-16 with its mark.</summary>

@@ -30,7 +30,7 @@ internal sealed class CatalogState
     public static async Task<CatalogState> ReadAsync(ShopDb db, CancellationToken cancel) => new(db)
     {
         Version = await db.CatalogVersions.Select(version => version.Number).SingleAsync(cancel),
-        Parts = await db.BlankParts.Include(part => part.EngineFamily).Include(part => part.Supplier).ToDictionaryAsync(part => part.PartNumber, cancel),
+        Parts = await db.WholeParts().ToDictionaryAsync(part => part.PartNumber, cancel),
         Families = await db.EngineFamilies.ToDictionaryAsync(family => family.Code, StringComparer.OrdinalIgnoreCase, cancel),
         Vendors = await db.Vendors.ToDictionaryAsync(vendor => vendor.Code, StringComparer.OrdinalIgnoreCase, cancel),
     };
@@ -50,7 +50,17 @@ internal sealed class CatalogState
         var old = _db.Entry(before);
         foreach (var property in _db.Entry(part).Properties.Where(property => !property.Metadata.IsKey() && !property.Metadata.IsConcurrencyToken))
             old.Property(property.Metadata).CurrentValue = property.CurrentValue;
+        if (changes.Any(change => change.Column == SourceText.Column))
+            Replace(before, part);
         _db.Add(new BlankPartEvent("changed", by, at, why.Trim(), changes) { BlankPart = before });
         return before;
+    }
+
+    /// <summary>The part's own row is written too, so that somebody who looks at the older state is noticed.</summary>
+    private void Replace(BlankPart before, BlankPart part)
+    {
+        before.OtherSources.Clear();
+        before.OtherSources.AddRange(part.OtherSources);
+        _db.Entry(before).Property(old => old.Notes).IsModified = true;
     }
 }

@@ -129,6 +129,12 @@ public sealed class BlankPart
     /// <summary>What the supplier calls it; empty where nobody has asked.</summary>
     public string SupplierPart { get; init; } = "";
 
+    /// <summary>The supplier sells no fewer.</summary>
+    public int LeastQuantity { get; init; } = 1;
+
+    /// <summary>Who else sells it.</summary>
+    public List<BlankSource> OtherSources { get; init; } = [];
+
     /// <summary>Nose and drive end as cut: dowels, threads, drive gear or keyway; empty means as usual for the engine.</summary>
     public string DriveEnd { get; init; } = "";
 
@@ -149,4 +155,10 @@ public sealed class BlankPart
     public bool IsThreePiece => Gear == CamGear.PressedIron;
 
     public bool IsSoft => Hardening == Hardening.Soft;
+
+    /// <summary>The supplier that it is bought from unless somebody chooses another.</summary>
+    public BlankSource Usual => new() { SupplierId = SupplierId, Supplier = Supplier, SupplierPart = SupplierPart, Cost = Cost, LeadTimeDays = LeadTimeDays, LeastQuantity = LeastQuantity };
+
+    /// <summary>What this vendor asks for it; null where the vendor does not sell it.</summary>
+    public BlankSource? From(int vendorId) => vendorId == SupplierId ? Usual : OtherSources.Find(source => source.SupplierId == vendorId);
 }

@@ -22,7 +22,7 @@ internal sealed class BlankPartTable : IEntityTypeConfiguration<BlankPart>
         {
             t.HasCheckConstraint("ck_blank_parts_shape", "(form = 'FullRound') = (nominal IS NULL) AND (form = 'FullRound') = (round_diameter_in IS NOT NULL)");
             t.HasCheckConstraint("ck_blank_parts_case", "(hardening IN ('Induction', 'Carburized')) = (case_depth_in IS NOT NULL)");
-            t.HasCheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0");
+            t.HasCheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0 AND least_quantity >= 1");
             t.HasCheckConstraint("ck_blank_parts_buying", "supersedes <> part_number");
         });
         table.HasAlternateKey(part => part.PartNumber);
@@ -31,6 +31,8 @@ internal sealed class BlankPartTable : IEntityTypeConfiguration<BlankPart>
         table.Property(part => part.SupplierPart).HasMaxLength(60);
         table.Property(part => part.DriveEnd).HasMaxLength(200);
         table.Property(part => part.Supersedes).HasMaxLength(40);
+        table.Property(part => part.LeastQuantity).HasDefaultValue(1);
+        table.Ignore(part => part.Usual);
         table.Property(part => part.Version).IsRowVersion();
         table.HasIndex(part => part.Supersedes).IsUnique();
         table.HasOne<BlankPart>().WithMany().HasForeignKey(part => part.Supersedes).HasPrincipalKey(part => part.PartNumber).OnDelete(DeleteBehavior.Restrict);

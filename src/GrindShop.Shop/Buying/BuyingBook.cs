@@ -16,15 +16,21 @@ public sealed class BuyingBook(IDbContextFactory<ShopDb> factory, TimeProvider c
         return await db.BuyingRules.AsNoTracking().SingleAsync(cancel);
     }
 
-    /// <summary>Every part of the catalog with what should be bought of it, by part number.</summary>
-    public async Task<IReadOnlyList<PartNeed>> NeedsAsync(CancellationToken cancel = default)
+    /// <summary>Every part of the catalog with what should be bought of it from its usual supplier, by part number.</summary>
+    public Task<IReadOnlyList<PartNeed>> NeedsAsync(CancellationToken cancel = default) => NeedsAsync(part => part.Usual, cancel);
+
+    /// <summary>The parts that this vendor sells, with what should be bought of each there.</summary>
+    public Task<IReadOnlyList<PartNeed>> NeedsFromAsync(int vendorId, CancellationToken cancel = default) => NeedsAsync(part => part.From(vendorId), cancel);
+
+    private async Task<IReadOnlyList<PartNeed>> NeedsAsync(Func<BlankPart, BlankSource?> choose, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        var parts = await db.BlankParts.AsNoTrackingWithIdentityResolution().Include(part => part.Supplier).Include(part => part.EngineFamily).OrderBy(part => part.PartNumber).ToListAsync(cancel);
-        var terms = await db.SupplyTerms.AsNoTracking()
-            .Include(terms => terms.BlankPart).ThenInclude(part => part.Supplier)
-            .Include(terms => terms.BlankPart).ThenInclude(part => part.EngineFamily).ToDictionaryAsync(terms => terms.BlankPartId, cancel);
+        var parts = await db.WholeParts().OrderBy(part => part.PartNumber).ToListAsync(cancel);
+        var kept = await db.SupplyTerms.ToDictionaryAsync(terms => terms.BlankPartId, cancel);
         var (rules, stock, demand, leads) = (await db.BuyingRules.AsNoTracking().SingleAsync(cancel), await StockBook.ReadAsync(db, cancel), await DemandBook.ReadAsync(db, clock.GetUtcNow(), cancel), await LeadTimeBook.ReadAsync(db, cancel));
-        return [.. parts.Select(part => new PartNeed(terms.GetValueOrDefault(part.Id) ?? new SupplyTerms(part), stock.Of(part), demand.Of(part), leads.Of(part), rules))];
+        return [.. from part in parts
+                   let source = choose(part)
+                   where source is not null
+                   select new PartNeed(SupplyTerms.Of(part, source.SupplierId, kept.GetValueOrDefault(part.Id)), stock.Of(part), demand.Of(part), leads.Of(part, source), rules)];
     }
 }

@@ -26,10 +26,12 @@ internal sealed class SupplyTermsTable : IEntityTypeConfiguration<SupplyTerms>
     {
         table.ToTable("supply_terms", t =>
         {
-            t.HasCheckConstraint("ck_supply_terms_sold", "least_quantity >= 1 AND multiple >= 1 AND setup_charge >= 0");
+            t.HasCheckConstraint("ck_supply_terms_sold", "multiple >= 1 AND setup_charge >= 0");
             t.HasCheckConstraint("ck_supply_terms_service", "service_level BETWEEN 0.5 AND 0.999");
         });
         table.HasIndex(terms => terms.BlankPartId).IsUnique();
+        table.Ignore(terms => terms.Source);
+        table.HasOne<Blanks.Vendor>().WithMany().HasForeignKey(terms => terms.SupplierId).OnDelete(DeleteBehavior.Restrict);
         table.Property(terms => terms.PriceBreaks).HasJson();
         table.Property(terms => terms.Version).IsRowVersion();
         table.HasOne(terms => terms.BlankPart).WithMany().HasForeignKey(terms => terms.BlankPartId).OnDelete(DeleteBehavior.Restrict);

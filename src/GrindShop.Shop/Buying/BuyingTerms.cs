@@ -5,7 +5,7 @@ using Microsoft.EntityFrameworkCore;
 namespace GrindShop.Shop.Buying;
 
 /// <summary>How a part is sold and how safely the shop wants to have it, as they are typed; see <see cref="SupplyTerms"/>.</summary>
-public sealed record TermsWanted(int LeastQuantity, int Multiple, decimal SetupCharge, IReadOnlyList<PriceBreak> PriceBreaks, double? ServiceLevel);
+public sealed record TermsWanted(int Multiple, decimal SetupCharge, IReadOnlyList<PriceBreak> PriceBreaks, double? ServiceLevel);
 
 /// <summary>Sets what buying stands on: the owner's assumptions and the terms of single parts. A stale version is refused and nothing changes.</summary>
 public sealed class BuyingTerms(IDbContextFactory<ShopDb> factory)
@@ -30,7 +30,7 @@ public sealed class BuyingTerms(IDbContextFactory<ShopDb> factory)
         if ((terms?.Version ?? 0) != version)
             return Stale;
         terms ??= db.Add(new SupplyTerms(part)).Entity;
-        var sold = terms.SoldAs(wanted.LeastQuantity, wanted.Multiple, wanted.SetupCharge, wanted.PriceBreaks);
+        var sold = terms.SoldAs(wanted.Multiple, wanted.SetupCharge, wanted.PriceBreaks);
         return await SaveAsync(db, sold.Succeeded ? terms.Serve(wanted.ServiceLevel) : sold, cancel);
     }
 

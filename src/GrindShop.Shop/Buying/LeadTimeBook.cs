@@ -7,9 +7,10 @@ namespace GrindShop.Shop.Buying;
 /// <summary>Days that every delivery took from the day its order was sent.</summary>
 internal sealed class LeadTimeBook
 {
-    private readonly ILookup<int, double> _ofPart, _ofSupplier;
+    private readonly ILookup<(int Part, int Vendor), double> _ofPart;
+    private readonly ILookup<int, double> _ofSupplier;
 
-    private LeadTimeBook(ILookup<int, double> ofPart, ILookup<int, double> ofSupplier) => (_ofPart, _ofSupplier) = (ofPart, ofSupplier);
+    private LeadTimeBook(ILookup<(int Part, int Vendor), double> ofPart, ILookup<int, double> ofSupplier) => (_ofPart, _ofSupplier) = (ofPart, ofSupplier);
 
     public static async Task<LeadTimeBook> ReadAsync(ShopDb db, CancellationToken cancel)
     {
@@ -18,11 +19,12 @@ internal sealed class LeadTimeBook
             where order.SentAt != null
             from line in order.Lines
             from receipt in line.Receipts
-            select new { order.VendorId, line.BlankPartId, line.BlankPart.LeadTimeDays, SentAt = order.SentAt!.Value, receipt.At }).ToListAsync(cancel);
+            let other = line.BlankPart.OtherSources.FirstOrDefault(source => source.SupplierId == order.VendorId)
+            select new { order.VendorId, line.BlankPartId, LeadTimeDays = other == null ? line.BlankPart.LeadTimeDays : other.LeadTimeDays, SentAt = order.SentAt!.Value, receipt.At }).ToListAsync(cancel);
         return new LeadTimeBook(
-            deliveries.ToLookup(delivery => delivery.BlankPartId, delivery => (delivery.At - delivery.SentAt).TotalDays),
+            deliveries.ToLookup(delivery => (delivery.BlankPartId, delivery.VendorId), delivery => (delivery.At - delivery.SentAt).TotalDays),
             deliveries.Where(delivery => delivery.LeadTimeDays > 0).ToLookup(delivery => delivery.VendorId, delivery => (delivery.At - delivery.SentAt).TotalDays / delivery.LeadTimeDays));
     }
 
-    public LeadTime Of(BlankPart part) => LeadTime.From([.. _ofPart[part.Id]], [.. _ofSupplier[part.SupplierId]], part.LeadTimeDays);
+    public LeadTime Of(BlankPart part, BlankSource source) => LeadTime.From([.. _ofPart[(part.Id, source.SupplierId)]], [.. _ofSupplier[source.SupplierId]], source.LeadTimeDays);
 }

@@ -24,7 +24,7 @@ public static class OrderQuantity
     public static int Best(double yearlyDemand, SupplyTerms terms, BuyingRules rules, double mostBlanks)
     {
         var orderCost = rules.OrderCost + terms.SetupCharge;
-        var wanted = terms.PriceBreaks.Select(step => step.UnitPrice).Append(terms.BlankPart.Cost)
+        var wanted = terms.PriceBreaks.Select(step => step.UnitPrice).Append(terms.Source.Cost)
             .Select(price => Math.Min(mostBlanks, Economic(yearlyDemand, orderCost, rules.HoldingCost(price))))
             .Concat(terms.PriceBreaks.Select(step => (double)step.FromQuantity).Where(from => from <= mostBlanks));
         return wanted.Select(quantity => Sold(quantity, terms.LeastQuantity, terms.Multiple)).Distinct().MinBy(quantity => YearlyCost(quantity, yearlyDemand, terms, rules));

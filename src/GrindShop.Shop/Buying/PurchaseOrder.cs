@@ -153,13 +153,13 @@ public sealed class PurchaseOrder
 
     private Refusal? Refuse(BlankPart part, SupplyTerms? terms, PurchaseWish wish, DateOnly today)
     {
-        if (part.SupplierId != VendorId)
+        if (part.From(VendorId) is null)
             return new Refusal("otherVendor", $"{part.PartNumber} is not bought from {Vendor.Name}.");
         if (wish.Quantity is < 1 or > 100_000)
             return new Refusal("badQuantity", "The quantity lies between 1 and 100,000 blanks.");
         if (wish.UnitCost is < 0 or > 1_000_000 || wish.SetupCharge is < 0 or > 10_000_000)
             return new Refusal("badPrice", "Price and set-up charge start at zero.");
-        if (string.IsNullOrWhiteSpace(wish.UnusualWhy) && terms?.Unusual(wish.Quantity) is { } unusual)
+        if (string.IsNullOrWhiteSpace(wish.UnusualWhy) && SupplyTerms.Of(part, VendorId, terms).Unusual(wish.Quantity) is { } unusual)
             return unusual;
         return RefuseDay(wish.ExpectedOn, today);
     }

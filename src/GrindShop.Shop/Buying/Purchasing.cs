@@ -102,7 +102,7 @@ public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalo
 
     private async Task<Outcome<PurchaseOrder>> WantAsync(ShopDb db, PurchaseOrder order, string partNumber, PurchaseWish wish, string by, CancellationToken cancel)
     {
-        if (await db.BlankParts.SingleOrDefaultAsync(part => part.PartNumber == partNumber, cancel) is not { } part)
+        if (await db.WholeParts().SingleOrDefaultAsync(part => part.PartNumber == partNumber, cancel) is not { } part)
             return new Refusal("unknownPart", $"There is no blank {partNumber} in the catalog.");
         var terms = await db.SupplyTerms.SingleOrDefaultAsync(terms => terms.BlankPartId == part.Id, cancel);
         return order.Want(part, terms, wish, await TodayAsync(cancel), by, clock.GetUtcNow());

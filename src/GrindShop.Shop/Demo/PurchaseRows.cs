@@ -52,7 +52,7 @@ internal static class PurchaseRows
     {
         row.Text("partNumber");
         return row.Known("partNumber", blanks) is { } part
-            ? new ScenarioTerms(part, new TermsWanted(row.Whole("leastQuantity"), row.Whole("multiple"), row.Money("setupChargeUsd"), Breaks(row), row.MaybeNumber("serviceLevel")))
+            ? new ScenarioTerms(part, new TermsWanted(row.Whole("multiple"), row.Money("setupChargeUsd"), Breaks(row), row.MaybeNumber("serviceLevel")))
             : null;
     }
 

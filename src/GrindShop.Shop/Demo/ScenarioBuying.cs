@@ -24,7 +24,7 @@ internal static class ScenarioBuying
     {
         var terms = db.Add(new SupplyTerms(row.Part)).Entity;
         var wanted = row.Terms;
-        var refusal = terms.SoldAs(wanted.LeastQuantity, wanted.Multiple, wanted.SetupCharge, wanted.PriceBreaks).Refusal ?? terms.Serve(wanted.ServiceLevel).Refusal;
+        var refusal = terms.SoldAs(wanted.Multiple, wanted.SetupCharge, wanted.PriceBreaks).Refusal ?? terms.Serve(wanted.ServiceLevel).Refusal;
         return refusal is null ? null : new RowProblem("terms.csv", row.Part.PartNumber, "priceBreaks", refusal.Reason);
     }
 }

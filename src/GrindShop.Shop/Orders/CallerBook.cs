@@ -1,3 +1,4 @@
+using GrindShop.Shop.Orders.Finding;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;
 using Microsoft.EntityFrameworkCore;
@@ -48,7 +49,7 @@ public sealed class CallerBook(IDbContextFactory<ShopDb> factory)
     {
         if (name.Length < LeastLetters)
             return [];
-        var part = $"%{name.Replace(@"\", @"\\").Replace("%", @"\%").Replace("_", @"\_")}%";
+        var part = $"%{LikePattern.Literal(name)}%";
         return await db.Customers.AsNoTracking().Where(customer => EF.Functions.ILike(customer.Name, part, @"\")).OrderBy(customer => customer.Name).Take(MostCallers).ToListAsync(cancel);
     }
 

@@ -1,7 +1,6 @@
 using GrindShop.Shop.Orders;
 using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
-using Microsoft.JSInterop;
 
 namespace GrindShop.Web.Desk;
 
@@ -17,14 +16,10 @@ public sealed partial class Inbox : LivePage
 
     private IReadOnlyList<InboxRow> _open = [];
     private IReadOnlyList<InboxRow> _closed = [];
-    private string _find = "";
     private bool _read;
 
     [Inject]
     private OrderDesk OrderDesk { get; set; } = default!;
-
-    [Inject]
-    private IJSRuntime Js { get; set; } = default!;
 
     [SupplyParameterFromQuery]
     private string? Show { get; set; }
@@ -40,15 +35,8 @@ public sealed partial class Inbox : LivePage
 
     protected override Task OnParametersSetAsync() => _read && ShowsClosed ? ReadAsync() : Task.CompletedTask;
 
-    protected override async Task OnAfterRenderAsync(bool firstRender)
-    {
-        if (firstRender)
-            await (await Js.InvokeAsync<IJSObjectReference>("import", "./Desk/Inbox.razor.js")).DisposeAsync();
-    }
-
     private IEnumerable<InboxRow> Found() => (ShowsClosed ? _closed : _open)
-        .Where(row => Show is null || ShowsClosed || row.State.ToString() == Show)
-        .Where(row => InboxFind.Matches(row, _find));
+        .Where(row => Show is null || ShowsClosed || row.State.ToString() == Show);
 
     private static string? Current(bool isCurrent) => isCurrent ? "true" : null;
 }

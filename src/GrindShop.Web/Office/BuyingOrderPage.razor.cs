@@ -28,7 +28,7 @@ public sealed partial class BuyingOrderPage : LivePage
         _by = await SignsAsAsync();
         await work.HearAsync();
         if (work.Order is { State: PurchaseState.Draft } draft)
-            _needs = [.. (await Book.NeedsAsync()).Where(need => need.Part.SupplierId == draft.VendorId)];
+            _needs = await Book.NeedsFromAsync(draft.VendorId);
         _work = work;
     }
 

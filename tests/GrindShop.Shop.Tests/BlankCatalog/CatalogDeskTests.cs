@@ -58,6 +58,39 @@ public sealed class CatalogDeskTests : IAsyncLifetime
         Assert.NotEmpty((await SaveAsync(await PartAsync("RV8R-516-08"), column, to, "why")).Problems);
 
     [Fact]
+    public async Task A_second_supplier_is_written_down_named_in_the_history_and_seen_by_whoever_looks_at_the_older_state()
+    {
+        var part = await PartAsync("RV8R-516-09");
+        var saved = await SaveAsync(part, "otherSources", "TURNSTILE|TS-1|120.5|60|4", "asked for a second price");
+        Assert.NotNull(saved.Saved);
+        var changed = await PartAsync("RV8R-516-09");
+        var source = Assert.Single(changed.OtherSources);
+        Assert.Equal(("TURNSTILE", "TS-1", 120.5m, 60, 4), (source.Supplier.Code, source.SupplierPart, source.Cost, source.LeadTimeDays, source.LeastQuantity));
+
+        Assert.Equal("stale", (await SaveAsync(part, "notes", "typed meanwhile", "why")).Refusal!.Code);
+        Assert.NotNull((await SaveAsync(changed, "otherSources", "", "given up")).Saved);
+        Assert.Empty((await PartAsync("RV8R-516-09")).OtherSources);
+        await using var db = _shop.Db();
+        var lines = await db.BlankPartEvents.OrderBy(line => line.Id).ToListAsync();
+        Assert.Equal([("otherSources", "", "TURNSTILE | TS-1 | 120.5 | 60 | 4"), ("otherSources", "TURNSTILE | TS-1 | 120.5 | 60 | 4", "")],
+            lines.SelectMany(line => line.Changes).Select(change => (change.Column, change.Before, change.After)));
+    }
+
+    [Theory]
+    [InlineData("NOBODY | X | 1 | 1 | 1")]
+    [InlineData("STILLGAS | X | 1 | 1 | 1")]
+    [InlineData("BRISKMILL | X | 1 | 1 | 1")]
+    [InlineData("TURNSTILE | X | 1 | 1 | 1; TURNSTILE | Y | 1 | 1 | 1")]
+    [InlineData("TURNSTILE | X | -1 | 1 | 1")]
+    [InlineData("TURNSTILE | X | 1.005 | 1 | 1")]
+    [InlineData("TURNSTILE | X | 1 | 1.5 | 1")]
+    [InlineData("TURNSTILE | X | 1 | 1 | 0")]
+    [InlineData("TURNSTILE | X | 1 | 1 | 1 | 1")]
+    [InlineData("TURNSTILE")]
+    public async Task A_supplier_that_cannot_be_is_named(string cell) =>
+        Assert.Equal("otherSources", (await SaveAsync(await PartAsync("RV8R-516-09"), "otherSources", cell, "why")).Problems[0].Field);
+
+    [Fact]
     public async Task Parts_do_not_replace_each_other_in_a_circle()
     {
         Assert.NotNull((await SaveAsync(await PartAsync("RV8R-516-08"), "supersedes", "RV8R-516-09", "why")).Saved);
@@ -87,7 +120,7 @@ public sealed class CatalogDeskTests : IAsyncLifetime
     private async Task<BlankPart> PartAsync(string number)
     {
         await using var db = _shop.Db();
-        return await db.BlankParts.AsNoTracking().Include(part => part.EngineFamily).Include(part => part.Supplier).SingleAsync(part => part.PartNumber == number);
+        return await db.WholeParts().AsNoTracking().SingleAsync(part => part.PartNumber == number);
     }
 
     private Task<BlankSaving> SaveAsync(BlankPart part, string column, string value, string why) =>

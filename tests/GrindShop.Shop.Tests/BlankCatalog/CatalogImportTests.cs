@@ -1,6 +1,7 @@
 using System.Text;
 using CsCheck;
 using GrindShop.Shop.BlankCatalog;
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Tests.Feasibility;
 using GrindShop.Shop.Tests.Records;
@@ -68,6 +69,72 @@ public sealed class CatalogImportTests : IAsyncLifetime
         Assert.Equal(["line 2", "line 3", "line 4", "line 6"], preview.Problems.Select(problem => problem.Row).Distinct().Order());
         Assert.False(preview.CanApply);
         Assert.Equal("badRows", (await _import.ApplyAsync(preview, "why", "Owner")).Refusal!.Code);
+    }
+
+    /// <summary>Every column comes out with what went in, and the preview names each one that differs.</summary>
+    [Fact]
+    public async Task Every_fact_of_a_part_goes_out_and_comes_in_again()
+    {
+        var columns = BlankColumns.All.Select(column => column.Name).ToList();
+        var whole = new Dictionary<string, string>
+        {
+            ["partNumber"] = "RV8R-NEW-1",
+            ["engineFamily"] = "RV8-R",
+            ["side"] = "",
+            ["fuelPumpLobe"] = "no",
+            ["form"] = "milled",
+            ["alloy"] = "steel5160",
+            ["hardening"] = "induction",
+            ["caseDepthIn"] = "0.15",
+            ["hardnessHrc"] = "58",
+            ["camGear"] = "pressedIron",
+            ["firingOrder"] = "1-8-4-3-6-5-7-2",
+            ["followerKind"] = "roller",
+            ["rollerRadiusIn"] = "0.35",
+            ["intakeLobeLiftIn"] = "0.35",
+            ["intakeDurationAt050CrankDeg"] = "230",
+            ["intakeAdvertisedDurationCrankDeg"] = "284",
+            ["exhaustLobeLiftIn"] = "0.355",
+            ["exhaustDurationAt050CrankDeg"] = "236",
+            ["exhaustAdvertisedDurationCrankDeg"] = "290",
+            ["advertisedAtIn"] = "0.006",
+            ["baseCircleDiameterIn"] = "1.12",
+            ["stockIn"] = "0.03",
+            ["lobeSeparationCamDeg"] = "110",
+            ["intakeCenterlineCrankDeg"] = "106",
+            ["roundDiameterIn"] = "",
+            ["leastBaseCircleIn"] = "1",
+            ["driveEnd"] = "three-bolt, dowel at 12 o'clock",
+            ["journalDiametersIn"] = string.Join(' ', Shelf.Blank("RV8R-516-08").Part.EngineFamily.JournalDiametersIn.Select(d => d - .01).Select(d => d.ToString("0.####"))),
+            ["supplier"] = "BRISKMILL",
+            ["supplierPart"] = "BM-9",
+            ["costUsd"] = "140.5",
+            ["leadTimeDays"] = "35",
+            ["leastQuantity"] = "3",
+            ["otherSources"] = "LONGBAR | LB-9 | 151 | 20 | 1; TURNSTILE | TS-9 | 130 | 60 | 6",
+            ["supersedes"] = "RV8R-516-10",
+            ["alternates"] = "RV8R-516-08 RV8R-515-07",
+            ["notes"] = "a, \"b\"; c",
+        };
+        Assert.Equal(columns.Order(), whole.Keys.Order());
+        var text = CsvText.Record(columns) + CsvText.Record(columns.Select(column => whole[column]));
+        var preview = await _import.PreviewAsync(text);
+        Assert.Empty(preview.Problems);
+        Assert.True(Assert.Single(preview.Rows).IsNew);
+        Assert.True((await _import.ApplyAsync(preview, "new part", "Owner")).Succeeded);
+
+        var records = CsvText.Records(await _import.ExportAsync()).ToList();
+        var row = records.Single(record => record.Cells[0] == "RV8R-NEW-1").Cells;
+        Assert.Equal(whole, records[0].Cells.Zip(row).ToDictionary(cell => cell.First, cell => cell.Second));
+
+        var other = whole.ToDictionary();
+        (other["leastQuantity"], other["otherSources"], other["driveEnd"]) = ("5", "LONGBAR | LB-9 | 151 | 20 | 1", "keyway");
+        var changed = await _import.PreviewAsync(CsvText.Record(columns) + CsvText.Record(columns.Select(column => other[column])));
+        Assert.Equal(["driveEnd", "leastQuantity", "otherSources"], Assert.Single(changed.Rows).Changes.Select(change => change.Column));
+        Assert.True((await _import.ApplyAsync(changed, "one fewer", "Owner")).Succeeded);
+        await using var db = _shop.Db();
+        var part = await db.WholeParts().SingleAsync(part => part.PartNumber == "RV8R-NEW-1");
+        Assert.Equal((5, "LONGBAR", "keyway"), (part.LeastQuantity, Assert.Single(part.OtherSources).Supplier.Code, part.DriveEnd));
     }
 
     [Theory]

@@ -50,11 +50,11 @@ public class PartNeedTests
     public void A_price_break_is_taken_where_it_pays()
     {
         var terms = Sold(1, 1);
-        terms.SoldAs(1, 1, 0, [new(30, 150m)]);
+        terms.SoldAs(1, 0, [new(30, 150m)]);
         Assert.Equal(30, Need(OneAWeek, 8, terms).Quantity);
-        terms.SoldAs(1, 1, 0, [new(30, 173.5m)]);
+        terms.SoldAs(1, 0, [new(30, 173.5m)]);
         Assert.Equal(12, Need(OneAWeek, 8, terms).Quantity);
-        terms.SoldAs(1, 1, 0, [new(500, 100m)]);
+        terms.SoldAs(1, 0, [new(500, 100m)]);
         Assert.Equal(12, Need(OneAWeek, 8, terms).Quantity);
     }
 
@@ -88,8 +88,8 @@ public class PartNeedTests
 
     private static SupplyTerms Sold(int least, int multiple)
     {
-        var terms = new SupplyTerms(Part);
-        Assert.True(terms.SoldAs(least, multiple, 0, []).Succeeded);
+        var terms = new SupplyTerms(SoldFrom(least));
+        Assert.True(terms.SoldAs(multiple, 0, []).Succeeded);
         return terms;
     }
 

@@ -55,16 +55,17 @@ public class PurchaseOrderTests
     [Fact]
     public void The_suppliers_least_quantity_and_multiple_need_a_reason_to_go_round()
     {
-        var terms = new SupplyTerms(Part);
-        Assert.True(terms.SoldAs(10, 5, 0, [new(10, 160m), new(25, 140m)]).Succeeded);
+        var part = SoldFrom(10);
+        var terms = new SupplyTerms(part);
+        Assert.True(terms.SoldAs(5, 0, [new(10, 160m), new(25, 140m)]).Succeeded);
         var purchase = PurchaseOrder.Draft("PO-1", Part.Supplier, "key", "Owner", TestShop.Now, "Drafted.");
 
-        Assert.Equal("tooFew", purchase.Want(Part, terms, Wish(6), Today, "Owner", TestShop.Now).Refusal!.Code);
-        Assert.Equal("notMultiple", purchase.Want(Part, terms, Wish(12), Today, "Owner", TestShop.Now).Refusal!.Code);
+        Assert.Equal("tooFew", purchase.Want(part, terms, Wish(6), Today, "Owner", TestShop.Now).Refusal!.Code);
+        Assert.Equal("notMultiple", purchase.Want(part, terms, Wish(12), Today, "Owner", TestShop.Now).Refusal!.Code);
         Assert.Empty(purchase.Lines);
-        Assert.True(purchase.Want(Part, terms, Wish(12) with { UnusualWhy = "agreed on the phone" }, Today, "Owner", TestShop.Now).Succeeded);
+        Assert.True(purchase.Want(part, terms, Wish(12) with { UnusualWhy = "agreed on the phone" }, Today, "Owner", TestShop.Now).Succeeded);
         Assert.Contains("agreed on the phone", purchase.History[^1].What);
-        Assert.True(purchase.Want(Part, terms, Wish(15), Today, "Owner", TestShop.Now).Succeeded);
+        Assert.True(purchase.Want(part, terms, Wish(15), Today, "Owner", TestShop.Now).Succeeded);
         Assert.Equal((15, null), (Assert.Single(purchase.Lines).Quantity, purchase.Lines[0].UnusualWhy));
     }
 
@@ -72,9 +73,9 @@ public class PurchaseOrderTests
     public void Prices_fall_at_the_breaks()
     {
         var terms = new SupplyTerms(Part);
-        terms.SoldAs(1, 1, 0, [new(25, 140m), new(10, 160m)]);
+        terms.SoldAs(1, 0, [new(25, 140m), new(10, 160m)]);
         Assert.Equal([Part.Cost, 160m, 160m, 140m, 140m], new[] { 9, 10, 24, 25, 99 }.Select(terms.UnitPrice));
-        Assert.Equal("twoPrices", terms.SoldAs(1, 1, 0, [new(5, 1), new(5, 2)]).Refusal!.Code);
+        Assert.Equal("twoPrices", terms.SoldAs(1, 0, [new(5, 1), new(5, 2)]).Refusal!.Code);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using GrindShop.Shop.BlankCatalog;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Tests.Records;
@@ -138,23 +139,25 @@ public sealed class PurchasingTests : IAsyncLifetime
     [InlineData("UPDATE purchase_lines SET quantity = 3", "23514")]
     [InlineData("UPDATE purchase_orders SET sent_at = NULL", "23514")]
     [InlineData("UPDATE buying_rules SET service_level = 1", "23514")]
-    [InlineData("UPDATE supply_terms SET least_quantity = 0", "23514")]
+    [InlineData("UPDATE blank_parts SET least_quantity = 0", "23514")]
+    [InlineData("INSERT INTO blank_sources (blank_part_id, supplier_id, supplier_part, cost, lead_time_days, least_quantity) SELECT id, supplier_id, '', -1, 1, 1 FROM blank_parts LIMIT 1", "23514")]
+    [InlineData("UPDATE supply_terms SET multiple = 0", "23514")]
     public async Task The_database_holds_the_books_together(string statement, string state)
     {
         var purchase = await SentAsync(6);
         Assert.True((await _one.Purchasing.ReceiveAsync(purchase.Number, Delivery(4), "Owner")).Succeeded);
-        Assert.True((await _one.Terms.SellAsync(Other, await VersionAsync(Other), new TermsWanted(5, 1, 0, [], null))).Succeeded);
+        Assert.True((await _one.Terms.SellAsync(Other, await VersionAsync(Other), new TermsWanted(1, 0, [], null))).Succeeded);
         Assert.Equal(state, (await Assert.ThrowsAsync<Npgsql.PostgresException>(() => Sql.RunAsync(_database.ConnectionString, statement))).SqlState);
     }
 
     [Fact]
     public async Task Terms_and_assumptions_are_set_on_the_state_that_was_seen()
     {
-        var wanted = new TermsWanted(10, 5, 150m, [new(10, 160m), new(50, 140m)], .9);
+        var wanted = new TermsWanted(5, 150m, [new(10, 160m), new(50, 140m)], .9);
         Assert.True((await _one.Terms.SellAsync(Other, await VersionAsync(Other), wanted)).Succeeded);
         Assert.Equal("stale", (await _two.Terms.SellAsync(Other, 0, wanted)).Refusal!.Code);
         var need = (await _two.BuyingBook.NeedsAsync()).Single(need => need.Part.PartNumber == Other);
-        Assert.Equal((10, 5, 150m, .9, 140m), (need.Terms.LeastQuantity, need.Terms.Multiple, need.Terms.SetupCharge, need.ServiceLevel, need.Terms.UnitPrice(60)));
+        Assert.Equal((5, 150m, .9, 140m), (need.Terms.Multiple, need.Terms.SetupCharge, need.ServiceLevel, need.Terms.UnitPrice(60)));
 
         var rules = await _one.BuyingBook.RulesAsync();
         var assumed = new BuyingAssumptions(.9, 50m, .1, 2m, .02, 3);
@@ -184,6 +187,32 @@ public sealed class PurchasingTests : IAsyncLifetime
         await db.SaveChangesAsync();
         Assert.Equal(before.History.Wanted + 2, (await NeedAsync(part.PartNumber)).History.Wanted);
     }
+
+    /// <summary>The demo's three-piece roller blank is sold by two: from one up within 35 days, or cheaper from six up within 52.</summary>
+    [Fact]
+    public async Task Each_supplier_sells_on_its_own_terms_and_buying_follows_the_usual_one()
+    {
+        await using var db = _one.Db();
+        var part = await db.WholeParts().AsNoTracking().SingleAsync(part => part.PartNumber == Part);
+        var other = Assert.Single(part.OtherSources);
+        Assert.True((await _one.Terms.SellAsync(Part, await VersionAsync(Part), new TermsWanted(2, 90m, [new(8, 160m)], .97))).Succeeded);
+        var there = (await _one.BuyingBook.NeedsFromAsync(other.SupplierId)).Single(need => need.Part.PartNumber == Part);
+        Assert.Equal((6, 1, 0m, 166.5m, .97), (there.Terms.LeastQuantity, there.Terms.Multiple, there.Terms.SetupCharge, there.Terms.UnitPrice(50), there.ServiceLevel));
+
+        var few = Wish(5) with { UnusualWhy = null };
+        Assert.Equal("tooFew", (await OrderAsync(other.Supplier.Code, few, "few")).Refusal!.Code);
+        Assert.Equal("otherVendor", (await OrderAsync("DEEPCASE", few, "wrong")).Refusal!.Code);
+        Assert.True((await OrderAsync(other.Supplier.Code, few with { Quantity = 7 }, "enough")).Succeeded);
+
+        var saved = await _one.Of<CatalogDesk>().SaveAsync(SourceText.BoughtFrom(part, other.Supplier.Code), part.Version, "cheaper", "Owner");
+        Assert.NotNull(saved.Saved);
+        var need = await NeedAsync(Part);
+        Assert.Equal((other.SupplierId, 6, 166.5m, 1, .97), (need.Part.SupplierId, need.Terms.LeastQuantity, need.Terms.UnitPrice(50), need.Terms.Multiple, need.ServiceLevel));
+        Assert.Equal((part.Supplier.Code, 174m, 35, 1), need.Part.OtherSources.Select(source => (source.Supplier.Code, source.Cost, source.LeadTimeDays, source.LeastQuantity)).Single());
+    }
+
+    private Task<Outcome<PurchaseOrder>> OrderAsync(string vendor, PurchaseWish wish, string key) =>
+        _one.Purchasing.DraftAsync(vendor, new Dictionary<string, PurchaseWish> { [Part] = wish }, key, "By hand.", "Owner");
 
     private async Task WatchedSinceAsync(string partNumber, DateTimeOffset at)
     {

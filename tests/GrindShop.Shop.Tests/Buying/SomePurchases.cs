@@ -1,5 +1,8 @@
+using GrindShop.Shop.BlankCatalog;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
+using GrindShop.Shop.Engines;
+using GrindShop.Shop.Records;
 using GrindShop.Shop.Tests.Feasibility;
 using GrindShop.Shop.Tests.Orders;
 using GrindShop.Shop.Tests.Records;
@@ -10,6 +13,12 @@ namespace GrindShop.Shop.Tests.Buying;
 internal static class SomePurchases
 {
     public static readonly BlankPart Part = Shelf.Blank("RV8R-516-08").Part, Other = Shelf.Blank("RV8R-516-09").Part;
+
+    /// <summary>The same part from a supplier that sells no fewer than these.</summary>
+    public static BlankPart SoldFrom(int least) => BlankRow.Read(
+        new CsvRow("test", 1, new Dictionary<string, string>(BlankColumns.Cells(Part)) { ["leastQuantity"] = $"{least}", ["otherSources"] = "" }, []),
+        new Dictionary<string, EngineFamily> { [Part.EngineFamily.Code] = Part.EngineFamily },
+        new Dictionary<string, Vendor> { [Part.Supplier.Code] = Part.Supplier })!;
 
     public static DateOnly Today => SomeOrders.Today;
 

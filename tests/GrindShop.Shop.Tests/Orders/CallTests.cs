@@ -37,6 +37,18 @@ public sealed class CallTests : IAsyncLifetime
         Assert.Contains("As said: 230 @.050 solid, like bob's", Assert.Single(order.History).What, StringComparison.Ordinal);
     }
 
+    /// <summary>With an e-mail address the customer is written to; an incomplete cam has a letter too.</summary>
+    [Theory]
+    [InlineData("230 @.050 solid")]
+    [InlineData("RV8-R 112 lsa 108 icl 2 advanced")]
+    [InlineData("")]
+    public async Task Incomplete_cam_of_somebody_with_an_address_is_taken_in(string line)
+    {
+        var call = Call(line);
+
+        Assert.NotNull((await _shop.Intake.TakeAsync(call with { Contact = call.Contact with { Email = "una@example.com" } }, "Imka")).Order);
+    }
+
     [Fact]
     public async Task Contradictory_cam_is_taken_in_too() =>
         Assert.NotNull((await _shop.Intake.TakeAsync(Call("RV8-R 112 lsa 108 icl 2 advanced"), "Imka")).Order);

@@ -4,6 +4,7 @@ using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Orders.Finding;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Shop.Tests.Feasibility;
@@ -50,6 +51,8 @@ internal sealed class TestShop : IAsyncDisposable
     public SpecIntake Intake => Of<SpecIntake>();
 
     public CallerBook Callers => Of<CallerBook>();
+
+    public OrderSearch Search => Of<OrderSearch>();
 
     public Receiving Receiving => Of<Receiving>();
 

@@ -44,6 +44,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/desk/orders/{number}"] = ["Desk", "Owner"],
         ["/desk/blanks"] = ["Desk", "Owner"],
         ["/desk/call"] = ["Desk", "Owner"],
+        ["/desk/find"] = ["Desk", "Owner"],
         ["/floor"] = ["Floor", "Owner"],
         ["/floor/jobs/{code}"] = ["Floor", "Owner"],
         ["/office"] = ["Owner"],

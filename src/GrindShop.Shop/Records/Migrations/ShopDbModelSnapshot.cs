@@ -264,6 +264,12 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("double precision")
                         .HasColumnName("least_base_circle_in");
 
+                    b.Property<int>("LeastQuantity")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasDefaultValue(1)
+                        .HasColumnName("least_quantity");
+
                     b.Property<string>("Nominal")
                         .HasColumnType("jsonb")
                         .HasColumnName("nominal");
@@ -331,7 +337,7 @@ namespace GrindShop.Shop.Records.Migrations
 
                             t.HasCheckConstraint("ck_blank_parts_case", "(hardening IN ('Induction', 'Carburized')) = (case_depth_in IS NOT NULL)");
 
-                            t.HasCheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0");
+                            t.HasCheckConstraint("ck_blank_parts_cost", "cost >= 0 AND lead_time_days >= 0 AND least_quantity >= 1");
 
                             t.HasCheckConstraint("ck_blank_parts_shape", "(form = 'FullRound') = (nominal IS NULL) AND (form = 'FullRound') = (round_diameter_in IS NOT NULL)");
                         });
@@ -384,6 +390,58 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasDatabaseName("ix_blank_part_events_blank_part_id");
 
                     b.ToTable("blank_part_events", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankSource", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("BlankPartId")
+                        .HasColumnType("integer")
+                        .HasColumnName("blank_part_id");
+
+                    b.Property<decimal>("Cost")
+                        .HasPrecision(10, 2)
+                        .HasColumnType("numeric(10,2)")
+                        .HasColumnName("cost");
+
+                    b.Property<int>("LeadTimeDays")
+                        .HasColumnType("integer")
+                        .HasColumnName("lead_time_days");
+
+                    b.Property<int>("LeastQuantity")
+                        .HasColumnType("integer")
+                        .HasColumnName("least_quantity");
+
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
+
+                    b.Property<string>("SupplierPart")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)")
+                        .HasColumnName("supplier_part");
+
+                    b.HasKey("Id")
+                        .HasName("pk_blank_sources");
+
+                    b.HasIndex("SupplierId")
+                        .HasDatabaseName("ix_blank_sources_supplier_id");
+
+                    b.HasIndex("BlankPartId", "SupplierId")
+                        .IsUnique()
+                        .HasDatabaseName("ix_blank_sources_blank_part_id_supplier_id");
+
+                    b.ToTable("blank_sources", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_blank_sources_terms", "cost >= 0 AND lead_time_days >= 0 AND least_quantity >= 1");
+                        });
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Blanks.LotSample", b =>
@@ -888,10 +946,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("integer")
                         .HasColumnName("blank_part_id");
 
-                    b.Property<int>("LeastQuantity")
-                        .HasColumnType("integer")
-                        .HasColumnName("least_quantity");
-
                     b.Property<int>("Multiple")
                         .HasColumnType("integer")
                         .HasColumnName("multiple");
@@ -910,6 +964,10 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("numeric(10,2)")
                         .HasColumnName("setup_charge");
 
+                    b.Property<int>("SupplierId")
+                        .HasColumnType("integer")
+                        .HasColumnName("supplier_id");
+
                     b.Property<uint>("Version")
                         .IsConcurrencyToken()
                         .ValueGeneratedOnAddOrUpdate()
@@ -923,11 +981,14 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsUnique()
                         .HasDatabaseName("ix_supply_terms_blank_part_id");
 
+                    b.HasIndex("SupplierId")
+                        .HasDatabaseName("ix_supply_terms_supplier_id");
+
                     b.ToTable("supply_terms", null, t =>
                         {
                             t.HasCheckConstraint("ck_supply_terms_service", "service_level BETWEEN 0.5 AND 0.999");
 
-                            t.HasCheckConstraint("ck_supply_terms_sold", "least_quantity >= 1 AND multiple >= 1 AND setup_charge >= 0");
+                            t.HasCheckConstraint("ck_supply_terms_sold", "multiple >= 1 AND setup_charge >= 0");
                         });
                 });
 
@@ -3111,6 +3172,25 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("BlankPart");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankSource", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Blanks.BlankPart", null)
+                        .WithMany("OtherSources")
+                        .HasForeignKey("BlankPartId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_blank_sources_blank_parts_blank_part_id");
+
+                    b.HasOne("GrindShop.Shop.Blanks.Vendor", "Supplier")
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_blank_sources_vendor_supplier_id");
+
+                    b.Navigation("Supplier");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Blanks.LotSample", b =>
                 {
                     b.HasOne("GrindShop.Shop.Blanks.BlankLot", null)
@@ -3199,6 +3279,13 @@ namespace GrindShop.Shop.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired()
                         .HasConstraintName("fk_supply_terms_blank_parts_blank_part_id");
+
+                    b.HasOne("GrindShop.Shop.Blanks.Vendor", null)
+                        .WithMany()
+                        .HasForeignKey("SupplierId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_supply_terms_vendors_supplier_id");
 
                     b.Navigation("BlankPart");
                 });
@@ -3462,6 +3549,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("Movements");
 
                     b.Navigation("Samples");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Blanks.BlankPart", b =>
+                {
+                    b.Navigation("OtherSources");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Buying.PurchaseLine", b =>

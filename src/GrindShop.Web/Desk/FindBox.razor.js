@@ -1,5 +1,5 @@
-// The inbox by keyboard: "/" goes to the find box, arrows walk the orders, Enter in the find box opens the first one found.
-const links = () => [...document.querySelectorAll("#inbox a.order")];
+// The desk by keyboard: "/" goes to the find box, arrows walk the orders; Enter in the find box is answered by the box itself.
+const links = () => [...document.querySelectorAll("#results a.order, #inbox a.order")];
 
 function step(from, by) {
     const all = links(), at = all.indexOf(from) + by;
@@ -10,11 +10,10 @@ function step(from, by) {
 function key(event) {
     const find = document.getElementById("find"), at = document.activeElement;
     if (!find || event.ctrlKey || event.altKey || event.metaKey) return;
-    const typing = at.matches("input, textarea, select"), here = at === find || at.matches("#inbox a.order");
+    const typing = at.matches("input, textarea, select"), here = at === find || links().includes(at);
     if (event.key === "/" && !typing) find.focus();
     else if (event.key === "ArrowDown" && (here || !typing)) step(at, 1);
     else if (event.key === "ArrowUp" && here && at !== find) step(at, -1);
-    else if (event.key === "Enter" && at === find) links()[0]?.click();
     else return;
     event.preventDefault();
 }
