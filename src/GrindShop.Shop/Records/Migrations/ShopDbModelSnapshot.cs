@@ -1706,10 +1706,7 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("Phone")
                         .HasDatabaseName("ix_customers_phone");
 
-                    b.ToTable("customers", null, t =>
-                        {
-                            t.HasCheckConstraint("ck_customers_reachable", "email IS NOT NULL OR phone IS NOT NULL");
-                        });
+                    b.ToTable("customers", (string)null);
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Deposit", b =>
@@ -1908,6 +1905,8 @@ namespace GrindShop.Shop.Records.Migrations
                             t.HasCheckConstraint("ck_orders_price", "price >= 0");
 
                             t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_orders_reachable", "channel IN ('Phone', 'WalkIn') OR coalesce(btrim(contact->>'email'), '') <> '' OR coalesce(btrim(contact->>'phone'), '') <> ''");
                         });
                 });
 
