@@ -19,6 +19,7 @@ public sealed partial class OrderPage : LivePage
     private IReadOnlyDictionary<int, IReadOnlyList<FieldProblem>> _unfinished = new Dictionary<int, IReadOnlyList<FieldProblem>>();
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private IReadOnlyList<OutgoingMail> _mails = [];
+    private IReadOnlyList<string> _people = [];
     private string _by = "";
     private readonly Dictionary<int, string> _parts = [];
     private int _ordinal = 1;
@@ -33,6 +34,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private JobFloor JobFloor { get; set; } = default!;
+
+    [Inject]
+    private CareDesk Care { get; set; } = default!;
 
     [Inject]
     private Outbox Outbox { get; set; } = default!;
@@ -76,6 +80,7 @@ public sealed partial class OrderPage : LivePage
         await _work!.HearAsync();
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
+        _people = await Care.PeopleAsync();
         _unfinished = await UnfinishedAsync();
         await CompleteAsync();
         _read = _work.Number;

@@ -48,6 +48,9 @@ internal static class WordSources
         new("outgoing_mails", "INSERT", Of("(SELECT o.id FROM orders o WHERE o.number = r.order_number)", "letter", Written, "concat_ws(' ', r.subject, r.text)")),
     ];
 
+    /// <summary>Numbers to be called back; followed since there are any.</summary>
+    public static readonly WordSource Calls = new("order_calls", "INSERT", Of("r.order_id", "phone", Contact, "r.number"));
+
     /// <summary>All values of the specification but the notes; names such as hydraulicRoller are cut into their words.</summary>
     private static string SpecWords => $"""
         (SELECT string_agg({Cut("v.value #>> '{}'")}, ' ')
