@@ -1,6 +1,6 @@
 namespace GrindShop.Shop.Orders;
 
-/// <summary>Who asked. Known by e-mail, or by phone where there is none.</summary>
+/// <summary>Who asked. Known by e-mail, or by phone where there is none; one with neither is known to the desk by name.</summary>
 public sealed class Customer
 {
     public int Id { get; private set; }

@@ -41,6 +41,9 @@ public sealed record Enquiry
 
     public required Contact Contact { get; init; }
 
+    /// <summary>The customer's number in the database, where the desk knows them and they have no address to be known by.</summary>
+    public int? KnownCustomer { get; init; }
+
     public string? CustomerReference { get; init; }
 
     /// <summary>The words of a call or a visit as the desk typed them; they go into the history.</summary>

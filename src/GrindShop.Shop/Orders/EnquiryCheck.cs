@@ -3,7 +3,7 @@ using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Orders;
 
-/// <summary>May this enquiry be taken in? The specification must be free of contradictions and complete enough to judge, the customer reachable.</summary>
+/// <summary>May this enquiry be taken in? The specification must be free of contradictions and complete enough to judge, the customer reachable unless they call or stand at the desk.</summary>
 public static class EnquiryCheck
 {
     public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, CompletedSpec completed) => Problems(enquiry, completed.InTheWay);
@@ -27,12 +27,15 @@ public static class EnquiryCheck
 
     public static string? Phone(Contact contact) => Blank(contact.Phone);
 
+    /// <summary>Who calls or stands at the desk may have no address: they come by or call again, and follow the order by the slip they were handed.</summary>
+    private static bool MustBeReachable(OrderChannel channel) => channel is OrderChannel.Web or OrderChannel.Email;
+
     private static IEnumerable<FieldProblem> ContactProblems(Enquiry enquiry)
     {
         var contact = enquiry.Contact;
         if (string.IsNullOrWhiteSpace(contact.Name))
             yield return new FieldProblem("contact.name", "Give a name.");
-        if (Email(contact) is null && Phone(contact) is null)
+        if (MustBeReachable(enquiry.Channel) && Email(contact) is null && Phone(contact) is null)
             yield return new FieldProblem("contact.email", "Give an e-mail address or a phone number, so that the shop can answer.");
         if (Email(contact) is { Length: <= 200 } email && !IsAddress(email))
             yield return new FieldProblem("contact.email", "This is not an e-mail address; one looks like name@example.com.");

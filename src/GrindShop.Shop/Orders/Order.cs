@@ -50,6 +50,9 @@ public sealed partial class Order
     /// <summary>Name and addresses as they were given with this order; a known customer may have given others.</summary>
     public Contact Contact { get; private set; } = new();
 
+    /// <summary>The customer can be written to.</summary>
+    public bool HasAddress => EnquiryCheck.Email(Contact) is not null;
+
     /// <summary>The customer's own name or number for this cam.</summary>
     public string? CustomerReference { get; private set; }
 

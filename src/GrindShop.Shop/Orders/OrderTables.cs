@@ -9,7 +9,7 @@ internal sealed class CustomerTable : IEntityTypeConfiguration<Customer>
 {
     public void Configure(EntityTypeBuilder<Customer> table)
     {
-        table.ToTable("customers", t => t.HasCheckConstraint("ck_customers_reachable", "email IS NOT NULL OR phone IS NOT NULL"));
+        table.ToTable("customers");
         table.Property(customer => customer.Name).HasMaxLength(100);
         table.Property(customer => customer.Email).HasMaxLength(200);
         table.Property(customer => customer.Phone).HasMaxLength(40);
@@ -26,6 +26,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         {
             t.HasCheckConstraint("ck_orders_price", "price >= 0");
             t.HasCheckConstraint("ck_orders_snooze", "(snoozed_until IS NULL) = (snooze_reason IS NULL)");
+            t.HasCheckConstraint("ck_orders_reachable", "channel IN ('Phone', 'WalkIn') OR coalesce(btrim(contact->>'email'), '') <> '' OR coalesce(btrim(contact->>'phone'), '') <> ''");
             t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
         });
         table.HasIndex(order => order.TrackingCode).IsUnique();
@@ -41,6 +42,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.HasOne(order => order.Customer).WithMany().HasForeignKey(order => order.CustomerId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany<OutgoingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.Ignore(order => order.First);
+        table.Ignore(order => order.HasAddress);
         table.HasMany(order => order.Cams).WithOne().HasForeignKey(cam => cam.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.Navigation(order => order.Cams).AutoInclude();
         table.Ignore(order => order.PriceLines);

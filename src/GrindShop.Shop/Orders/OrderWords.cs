@@ -16,6 +16,10 @@ public static class OrderWords
         _ => "cancelled",
     };
 
+    /// <summary>The state of an order; one of repairs alone waits for the cam itself, not for a blank.</summary>
+    public static string StateWords(this Order order) =>
+        order.State == OrderState.Accepted && order.Cams.All(cam => !cam.NeedsBlank) ? "accepted, waiting for its job" : order.State.Words();
+
     public static string Words(this WorkKind kind) => kind switch
     {
         WorkKind.NewGrind => "new grind",
@@ -30,6 +34,11 @@ public static class OrderWords
         PaidBy.BankTransfer => "bank transfer",
         _ => "card terminal",
     };
+
+    /// <summary>How a customer who cannot be written to is told; null for one who can.</summary>
+    public static string? ByWord(this Order order) => order.HasAddress ? null
+        : EnquiryCheck.Phone(order.Contact) is { } phone ? $"No e-mail address: tell them by phone, {phone}."
+        : "No address: tell them by word when they come or call.";
 
     public static string Words(this OrderChannel channel) => channel switch
     {

@@ -41,7 +41,7 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
                 ? new SubmitResult(earlier, [])
                 : new SubmitResult(null, [], new Refusal("keyReused", "This key was used for another enquiry; send a new one for a new enquiry."));
         var now = clock.GetUtcNow();
-        var order = Order.Receive(await db.NextOrderNumbersAsync(cancel), enquiry, await CustomerAsync(db, enquiry.Contact, now, cancel), answer, by, now);
+        var order = Order.Receive(await db.NextOrderNumbersAsync(cancel), enquiry, await CustomerAsync(db, enquiry, now, cancel), answer, by, now);
         db.Add(order);
         await mail.TellAsync(db, order, cancel);
         await db.SaveAndTellAsync(order.Number, cancel);
@@ -49,12 +49,15 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
         return new SubmitResult(order, []);
     }
 
-    private static async Task<Customer> CustomerAsync(ShopDb db, Contact contact, DateTimeOffset now, CancellationToken cancel)
+    private static async Task<Customer> CustomerAsync(ShopDb db, Enquiry enquiry, DateTimeOffset now, CancellationToken cancel)
     {
-        var (email, phone) = (EnquiryCheck.Email(contact), EnquiryCheck.Phone(contact));
-        var known = email is not null
-            ? await db.Customers.SingleOrDefaultAsync(customer => customer.Email == email, cancel)
-            : await db.Customers.OrderBy(customer => customer.Id).FirstOrDefaultAsync(customer => customer.Email == null && customer.Phone == phone, cancel);
-        return known ?? db.Customers.Add(new Customer { Name = contact.Name!.Trim(), Email = email, Phone = phone, Since = now }).Entity;
+        var (email, phone) = (EnquiryCheck.Email(enquiry.Contact), EnquiryCheck.Phone(enquiry.Contact));
+        var known = (email, phone) switch
+        {
+            ({ } address, _) => await db.Customers.SingleOrDefaultAsync(customer => customer.Email == address, cancel),
+            (_, { } number) => await db.Customers.OrderBy(customer => customer.Id).FirstOrDefaultAsync(customer => customer.Email == null && customer.Phone == number, cancel),
+            _ => await db.Customers.SingleOrDefaultAsync(customer => customer.Id == enquiry.KnownCustomer && customer.Email == null && customer.Phone == null, cancel),
+        };
+        return known ?? db.Customers.Add(new Customer { Name = enquiry.Contact.Name!.Trim(), Email = email, Phone = phone, Since = now }).Entity;
     }
 }

@@ -20,6 +20,7 @@ internal static class PaperEndpoints
         var papers = app.MapGroup("/papers").ExcludeFromDescription();
         papers.MapGet("/traveler/{code}.pdf", TravelerAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/label/{lot}.pdf", LabelAsync).RequireAuthorization(Policies.Staff);
+        papers.MapGet("/slip/{number}.pdf", SlipAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/spec-card/job/{code}.pdf", SpecCardOfJobAsync).RequireAuthorization(Policies.Staff);
         papers.MapGet("/purchase/{number}.pdf", PurchaseAsync).RequireAuthorization(Policies.Office);
         papers.MapGet("/spec-card/{trackingCode}.pdf", SpecCardOfCustomerAsync).AllowAnonymous();
@@ -61,6 +62,14 @@ internal static class PaperEndpoints
 
     private static GearAdvice? GearAdvice(Job job, CatalogContent content) =>
         job.Cam.Gear is { } gear && content.Family(job.Cam.Spec.EngineFamily) is { } family ? gear.Advice(family, job.Cam.Spec.DistributorGear, content.Rules) : null;
+
+    private static async Task<IResult> SlipAsync(string number, HttpRequest http, IConfiguration configuration, OrderDesk desk, Catalog catalog, TimeProvider clock, CancellationToken cancel)
+    {
+        if (await desk.FindAsync(number.Trim().ToUpperInvariant(), cancel) is not { } order)
+            return Results.NotFound();
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        return Results.File(SlipPaper.Print(new SlipFacts(order, settings, $"{Address(http, configuration)}/track/{order.TrackingCode}", clock.GetUtcNow())), Pdf);
+    }
 
     private static async Task<IResult> PurchaseAsync(string number, Purchasing purchasing, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {

@@ -20,6 +20,9 @@ public sealed class CallDraft
 
     public string Email { get; set; } = "";
 
+    /// <summary>The customer that the caller was said to be; counts where they have no address.</summary>
+    public int? Customer { get; set; }
+
     public string Reference { get; set; } = "";
 
     public string Notes { get; set; } = "";
@@ -70,6 +73,7 @@ public sealed class CallDraft
         Measured = cam.Measured,
         Gear = cam.Gear,
         Contact = Contact,
+        KnownCustomer = Customer,
         CustomerReference = Text(Reference),
         AsSaid = Text(Line),
     };

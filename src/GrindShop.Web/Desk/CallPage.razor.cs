@@ -144,10 +144,14 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
         await LookAsync();
     }
 
+    /// <summary>Another name is somebody else.</summary>
+    private Task NameAsync(string name) => WhoAsync(() => (Draft.Name, Draft.Customer) = (name, null));
+
     /// <summary>The caller is a known customer: what is known of them is put into the form, and the order goes to them.</summary>
     private async Task ChooseAsync(Customer customer)
     {
         (Draft.Name, Draft.Phone, Draft.Email) = (customer.Name, customer.Phone ?? Draft.Phone, customer.Email ?? "");
+        Draft.Customer = customer.Id;
         await KeepAsync();
         await LookAsync();
     }

@@ -20,6 +20,7 @@ public sealed partial class OrderPage : LivePage
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private IReadOnlyList<OutgoingMail> _mails = [];
     private IReadOnlyList<string> _people = [];
+    private Letter? _toTell;
     private string _by = "";
     private readonly Dictionary<int, string> _parts = [];
     private int _ordinal = 1;
@@ -37,6 +38,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private CareDesk Care { get; set; } = default!;
+
+    [Inject]
+    private CustomerMail Mail { get; set; } = default!;
 
     [Inject]
     private Outbox Outbox { get; set; } = default!;
@@ -81,6 +85,7 @@ public sealed partial class OrderPage : LivePage
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
         _people = await Care.PeopleAsync();
+        _toTell = _work.Order is { } order ? await Mail.ToTellAsync(order) : null;
         _unfinished = await UnfinishedAsync();
         await CompleteAsync();
         _read = _work.Number;

@@ -5,6 +5,7 @@ using GrindShop.Shop.Tests.Demo;
 using GrindShop.Shop.Tests.Records;
 using GrindShop.Shop.Tests.Specs;
 using GrindShop.Testing;
+using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Tests.Orders;
 
@@ -63,9 +64,51 @@ public sealed class CallTests : IAsyncLifetime
         Assert.Equal("keyReused", (await _shop.Intake.TakeAsync(call with { CustomerReference = "x" }, "Imka")).Refusal!.Code);
     }
 
+    [Theory]
+    [InlineData(OrderChannel.Phone, new[] { "contact.name" })]
+    [InlineData(OrderChannel.WalkIn, new[] { "contact.name" })]
+    [InlineData(OrderChannel.Email, new[] { "contact.name", "contact.email" })]
+    [InlineData(OrderChannel.Web, new[] { "contact.name", "contact.email" })]
+    public async Task Who_calls_or_stands_at_the_desk_needs_a_name_and_no_address(OrderChannel channel, string[] wrong) =>
+        Assert.Equal(wrong, (await _shop.Intake.TakeAsync(Call("230 @.050") with { Channel = channel, Contact = new Contact() }, "Imka")).Problems.Select(problem => problem.Field));
+
     [Fact]
-    public async Task Nobody_to_answer_to_is_refused() =>
-        Assert.Equal(["contact.name", "contact.email"], (await _shop.Intake.TakeAsync(Call("230 @.050") with { Contact = new Contact() }, "Imka")).Problems.Select(problem => problem.Field));
+    public async Task The_database_too_asks_who_wrote_for_an_address()
+    {
+        var order = (await _shop.Intake.TakeAsync(Call("230 @.050") with { Contact = new Contact { Name = "Una Thornquist" } }, "Imka")).Order!;
+        await using var db = _shop.Db();
+
+        var error = await Assert.ThrowsAsync<Npgsql.PostgresException>(() => db.Database.ExecuteSqlAsync($"UPDATE orders SET channel = 'Web' WHERE number = {order.Number}"));
+
+        Assert.Equal("ck_orders_reachable", error.ConstraintName);
+    }
+
+    [Fact]
+    public async Task Two_without_an_address_are_two_unless_the_desk_knows_them()
+    {
+        var call = Call("230 @.050") with { Channel = OrderChannel.WalkIn, Contact = new Contact { Name = "Una Thornquist" } };
+        var one = (await _shop.Intake.TakeAsync(call, "Imka")).Order!;
+        var other = (await _shop.Intake.TakeAsync(call with { SubmitKey = "other" }, "Imka")).Order!;
+        var again = (await _shop.Intake.TakeAsync(call with { SubmitKey = "again", KnownCustomer = one.CustomerId }, "Imka")).Order!;
+
+        Assert.NotEqual(one.CustomerId, other.CustomerId);
+        Assert.Equal(one.CustomerId, again.CustomerId);
+    }
+
+    [Fact]
+    public async Task An_order_without_an_address_goes_its_whole_way_and_says_what_is_to_be_told()
+    {
+        var mail = _shop.Of<CustomerMail>();
+        var order = (await _shop.Intake.TakeAsync(Call("RV8-R hyd roller 222 @.050 .335 lobe 110+4") with { Channel = OrderChannel.WalkIn, Contact = new Contact { Name = "Una Thornquist" } }, "Imka")).Order!;
+        Assert.Equal("No address: tell them by word when they come or call.", order.ByWord());
+
+        order = (await _shop.Desk.QuoteAsync(order.Number, order.Version, order.First.Answer!.Best!.PartNumber, SomeOrders.Lines, "Imka")).Value!;
+        Assert.Contains("$300.00", (await mail.ToTellAsync((await _shop.Desk.FindAsync(order.Number))!))!.Text, StringComparison.Ordinal);
+        order = (await _shop.Desk.AcceptAsync(order.Number, order.Version, SomeOrders.Today.AddDays(14), "Imka")).Value!;
+        Assert.Contains("promised for", (await mail.ToTellAsync((await _shop.Desk.FindAsync(order.Number))!))!.Subject, StringComparison.Ordinal);
+        Assert.True((await _shop.Changing.CancelAsync(order.Number, order.Version, "Sold the car.", "Imka")).Succeeded);
+        Assert.Empty(await _shop.Outbox.OfOrderAsync(order.Number));
+    }
 
     [Fact]
     public async Task Complete_cam_is_answered()

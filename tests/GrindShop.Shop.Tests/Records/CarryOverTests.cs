@@ -38,6 +38,7 @@ public class CarryOverTests
         Assert.Equal(412.50m, quote.Charged.Sum(line => line.Amount));
         Assert.All(quote.Lines, line => Assert.False(line.NeedsReason));
         Assert.Equal("RV8R-AD-05", Assert.Single(quote.Cams).PartNumber);
+        Assert.Equal("555 555 0142", order.Contact.Phone);
         Assert.Equal((1, 412.50m, new DateTimeOffset(2026, 3, 3, 9, 0, 0, TimeSpan.Zero)), (order.First.Quantity, order.Price, order.StateSince));
     }
 

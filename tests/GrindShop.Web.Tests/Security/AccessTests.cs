@@ -116,6 +116,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
     [InlineData("/papers/traveler/J1001.pdf", "Desk", "Floor", "Owner")]
     [InlineData("/papers/spec-card/job/J1001.pdf", "Desk", "Floor", "Owner")]
     [InlineData("/papers/label/L466.pdf", "Desk", "Floor", "Owner")]
+    [InlineData("/papers/slip/C1001.pdf", "Desk", "Floor", "Owner")]
     [InlineData("/office/blanks.csv", "Owner")]
     [InlineData("/papers/purchase/PO-1001.pdf", "Owner")]
     public async Task Papers_of_the_shop_are_for_the_shop(string address, params string[] allowed)

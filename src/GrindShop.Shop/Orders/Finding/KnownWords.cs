@@ -20,7 +20,7 @@ internal static class KnownWords
     public static void Drop(MigrationBuilder migration)
     {
         foreach (var source in WordSources.All)
-            migration.Sql($"DROP FUNCTION {source.Table}_known_words() CASCADE;");
+            Unfollow(migration, source);
         migration.Sql("DROP TABLE known_words;");
     }
 
@@ -41,6 +41,12 @@ internal static class KnownWords
             """);
         migration.Sql($"CREATE TRIGGER {source.Table}_known_words AFTER {source.When} ON {source.Table} FOR EACH ROW EXECUTE FUNCTION {source.Table}_known_words();");
         migration.Sql(Take(source, source.Table));
+    }
+
+    public static void Unfollow(MigrationBuilder migration, WordSource source)
+    {
+        migration.Sql($"DROP FUNCTION {source.Table}_known_words() CASCADE;");
+        migration.Sql($"DELETE FROM known_words WHERE source = '{source.Table}';");
     }
 
     private static string Take(WordSource source, string rows) => $"""

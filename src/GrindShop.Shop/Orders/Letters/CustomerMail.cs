@@ -25,6 +25,16 @@ public sealed class CustomerMail(Catalog catalog, MailSettings settings)
     public async Task<Letter> PreviewAsync(Order order, IReadOnlyList<string> questions, CancellationToken cancel = default) =>
         new Letters(await catalog.ContentAsync(cancel), settings.PublicAddress).Questions(order, questions);
 
+    /// <summary>What a customer without an address has to be told by word: the letter of the last event, as it would have gone out; null where there is an address or nothing to tell.</summary>
+    public async Task<Letter?> ToTellAsync(Order order, CancellationToken cancel = default)
+    {
+        if (order.HasAddress)
+            return null;
+        var letters = new Letters(await catalog.ContentAsync(cancel), settings.PublicAddress);
+        var last = order.History.OrderByDescending(line => line.Id).TakeWhile(line => line.Kind != OrderEventKind.Corrected);
+        return last.Select(line => letters.Of(order, line)).FirstOrDefault(letter => letter is not null);
+    }
+
     /// <summary>Lines that the database has not numbered yet, with their place in the history: together with the order they name the event.</summary>
     private static IEnumerable<(int Place, OrderEvent Line)> New(Order order)
     {
