@@ -1,4 +1,5 @@
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Orders;
 
@@ -58,11 +59,11 @@ public sealed partial class Order
         var call => call,
     };
 
-    private Refusal? Refuse(CallEntry entry) => entry switch
-    {
-        _ when entry.Number.Count(char.IsAsciiDigit) < LeastPhoneDigits || entry.Number.Trim().Length > CallBack.LongestNumber => new Refusal("noNumber", "Write down the number that is to be called."),
-        _ when string.IsNullOrWhiteSpace(entry.About) || entry.About.Trim().Length > CallBack.LongestAbout => new Refusal("noReason", $"Say in at most {CallBack.LongestAbout} letters what the call is about."),
-        _ when _calls.Count(call => call.IsOpen) >= MostCalls => new Refusal("tooMany", $"{MostCalls} calls are owed on this order already; make one of them first."),
-        _ => null,
-    };
+    private Refusal? Refuse(CallEntry entry) =>
+        entry.Number.Count(char.IsAsciiDigit) < LeastPhoneDigits ? new Refusal("noNumber", "Write down the number that is to be called.")
+        : string.IsNullOrWhiteSpace(entry.About) ? new Refusal("noReason", "Say what the call is about.")
+        : (SpecCheck.Text(entry.Number, CallBack.LongestNumber, "number", "The number") ?? SpecCheck.Text(entry.About, CallBack.LongestAbout, "about", "What the call is about")) is { } problem
+            ? new Refusal("badText", problem.Message)
+        : _calls.Count(call => call.IsOpen) >= MostCalls ? new Refusal("tooMany", $"{MostCalls} calls are owed on this order already; make one of them first.")
+        : null;
 }

@@ -1,4 +1,5 @@
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Orders;
 
@@ -6,7 +7,7 @@ public sealed partial class Order
 {
     public const int LongestReason = 200;
 
-    private const int MostSnoozeDays = 366;
+    private const int MostDaysAway = 366;
 
     /// <summary>Who of the desk looks after it; null while nobody does.</summary>
     public string? AssignedTo { get; private set; }
@@ -38,8 +39,10 @@ public sealed partial class Order
             return NotNow("snoozed");
         if (TimeToCome(until, shop, at) is { } refusal)
             return refusal;
-        if (string.IsNullOrWhiteSpace(why) || why.Trim().Length > LongestReason)
-            return new Refusal("noReason", $"Say in at most {LongestReason} letters what it waits for; the next who sees it wants to know.");
+        if (string.IsNullOrWhiteSpace(why))
+            return new Refusal("noReason", "Say what it waits for; the next who sees it wants to know.");
+        if (SpecCheck.Text(why, LongestReason, "why", "What it waits for") is { } problem)
+            return new Refusal("badText", problem.Message);
         (SnoozedUntil, SnoozeReason) = (shop.Moment(until), why.Trim());
         Note(OrderEventKind.Snoozed, by, at, FormattableString.Invariant($"Snoozed until {until:yyyy-MM-dd HH:mm}: {SnoozeReason}"));
         return this;
@@ -59,10 +62,12 @@ public sealed partial class Order
 
     private void WakeUp() => (SnoozedUntil, SnoozeReason) = (null, null);
 
-    private static Refusal? TimeToCome(DateTime shopTime, ShopSettings shop, DateTimeOffset now) => (shop.Moment(shopTime) - now) switch
+    /// <summary>Far-off times are settled by the difference alone: next to the end of the calendar a moment cannot be told.</summary>
+    private static Refusal? TimeToCome(DateTime shopTime, ShopSettings shop, DateTimeOffset now)
     {
-        { Ticks: <= 0 } => new Refusal("past", FormattableString.Invariant($"{shopTime:yyyy-MM-dd HH:mm} has passed; in the shop it is {shop.ShopTime(now):yyyy-MM-dd HH:mm}. Choose a time to come.")),
-        { TotalDays: > MostSnoozeDays } => new Refusal("farOff", "That is more than a year away. Choose a nearer time."),
-        _ => null,
-    };
+        var (clock, away) = (shop.ShopTime(now), shopTime - shop.ShopTime(now));
+        return away.TotalDays > MostDaysAway ? new Refusal("farOff", "That is more than a year away. Choose a nearer time.")
+            : away.TotalDays < -1 || shop.Moment(shopTime) <= now ? new Refusal("past", FormattableString.Invariant($"{shopTime:yyyy-MM-dd HH:mm} has passed; in the shop it is {clock:yyyy-MM-dd HH:mm}. Choose a time to come."))
+            : null;
+    }
 }
