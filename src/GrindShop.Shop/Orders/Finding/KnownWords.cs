@@ -24,8 +24,12 @@ internal static class KnownWords
         migration.Sql("DROP TABLE known_words;");
     }
 
+    public static void FollowLater(MigrationBuilder migration) => WordSources.Later.ToList().ForEach(source => Follow(migration, source));
+
+    public static void UnfollowLater(MigrationBuilder migration) => WordSources.Later.ToList().ForEach(source => Unfollow(migration, source));
+
     /// <summary>The words of a row are replaced whenever it changes; what is there already is taken in now.</summary>
-    public static void Follow(MigrationBuilder migration, WordSource source)
+    private static void Follow(MigrationBuilder migration, WordSource source)
     {
         migration.Sql($"""
             CREATE FUNCTION {source.Table}_known_words() RETURNS trigger LANGUAGE plpgsql AS $$
@@ -43,7 +47,7 @@ internal static class KnownWords
         migration.Sql(Take(source, source.Table));
     }
 
-    public static void Unfollow(MigrationBuilder migration, WordSource source)
+    private static void Unfollow(MigrationBuilder migration, WordSource source)
     {
         migration.Sql($"DROP FUNCTION {source.Table}_known_words() CASCADE;");
         migration.Sql($"DELETE FROM known_words WHERE source = '{source.Table}';");

@@ -79,13 +79,13 @@ namespace GrindShop.Shop.Records.Migrations
                 columns: new[] { "order_id", "command_key" },
                 unique: true);
 
-            Orders.Finding.KnownWords.Follow(migrationBuilder, Orders.Finding.WordSources.Calls);
+            Orders.Finding.KnownWords.FollowLater(migrationBuilder);
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            Orders.Finding.KnownWords.Unfollow(migrationBuilder, Orders.Finding.WordSources.Calls);
+            Orders.Finding.KnownWords.UnfollowLater(migrationBuilder);
 
             migrationBuilder.DropTable(
                 name: "order_calls");
