@@ -1,3 +1,4 @@
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Tests.Records;
@@ -60,6 +61,17 @@ public sealed class CareDeskTests : IAsyncLifetime
         Assert.Null((await _shop.Customer.ReplyAsync(order.TrackingCode, [new ReplyEntry(order.Questions[0].Id, null, "Three blades.")], "reply")).Refusal);
 
         Assert.Equal((OrderState.New, null), ((await RowAsync())!.State, (await RowAsync())!.SnoozedUntil));
+    }
+
+    [Fact]
+    public async Task Mail_of_the_customer_brings_a_snoozed_order_back_and_its_words_are_found()
+    {
+        await DoAsync(order => _shop.Care.SnoozeAsync(order.Number, order.Version, ShopNow.AddDays(3), "until he has measured", "Imka"));
+
+        await _shop.Of<MailIntake>().TakeAsync(new ArrivedMail("test/1", new ReadMail { From = "una@example.com", FromName = "Una", Subject = $"Re: order {_order.Number}", Text = "It is for the hovercraft." }));
+
+        Assert.False((await RowAsync())!.IsSnoozed(TestShop.Now));
+        Assert.Equal(("letter", _order.Number), await FirstAsync("hovercraft"));
     }
 
     [Fact]
