@@ -77,7 +77,14 @@ internal sealed class OrderStory(
         var cam = row.First.Entry;
         var enquiry = new Enquiry
         {
-            SubmitKey = $"scenario-{row.Order}", Channel = row.Channel, Spec = cam.Spec, Kind = cam.Kind, Quantity = cam.Quantity, ReceivedCondition = cam.ReceivedCondition, Gear = cam.Gear, Contact = row.Customer,
+            SubmitKey = $"scenario-{row.Order}",
+            Channel = row.Channel,
+            Spec = cam.Spec,
+            Kind = cam.Kind,
+            Quantity = cam.Quantity,
+            ReceivedCondition = cam.ReceivedCondition,
+            Gear = cam.Gear,
+            Contact = row.Customer,
         };
         Order = Order.Receive(numbers, enquiry, customer, answers[row.First], row.Channel == OrderChannel.Web ? customer.Name : Desk, at);
         return row.Cams.Skip(1).Select(other => Problem("otherSidePart", Order.AddCam(other.Entry, answers[other], Desk, at).Refusal)).FirstOrDefault(problem => problem is not null);
