@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
@@ -8,6 +9,9 @@ namespace GrindShop.Browser.Tests;
 public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
 {
     private static readonly (int Width, int Height)[] Sizes = [(390, 844), (1024, 768), (1440, 900)];
+
+    /// <summary>A page that says so ("Reading the orders…") does not show yet what it is for.</summary>
+    private static readonly Regex StillReading = new(@"…\s*$");
 
     private static readonly string? Pictures = Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES");
 
@@ -93,6 +97,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         else
             await page.OpenAsync(address);
         await page.WaitForSelectorAsync("h1");
+        await Assertions.Expect(page.Locator("main [role=status]").Filter(new() { HasTextRegex = StillReading })).ToHaveCountAsync(0, new() { Timeout = 60_000 });
     }
 
     private static async Task CheckAsync(IPage page, string name)
