@@ -20,15 +20,24 @@ internal static class KnownWords
     public static void Drop(MigrationBuilder migration)
     {
         foreach (var source in WordSources.All)
-            migration.Sql($"DROP FUNCTION {source.Table}_known_words() CASCADE;");
+            Forget(migration, source);
         migration.Sql("DROP TABLE known_words;");
     }
 
     /// <summary>The words of a row are replaced whenever it changes; what is there already is taken in now.</summary>
     public static void Follow(MigrationBuilder migration, WordSource source)
     {
+        Change(migration, source);
+        migration.Sql($"CREATE TRIGGER {source.Table}_known_words AFTER {source.When} ON {source.Table} FOR EACH ROW EXECUTE FUNCTION {source.Table}_known_words();");
+        migration.Sql(Take(source, source.Table));
+    }
+
+    public static void Forget(MigrationBuilder migration, WordSource source) => migration.Sql($"DROP FUNCTION {source.Table}_known_words() CASCADE;");
+
+    /// <summary>Other words are taken of the rows that are written from now on.</summary>
+    public static void Change(MigrationBuilder migration, WordSource source) =>
         migration.Sql($"""
-            CREATE FUNCTION {source.Table}_known_words() RETURNS trigger LANGUAGE plpgsql AS $$
+            CREATE OR REPLACE FUNCTION {source.Table}_known_words() RETURNS trigger LANGUAGE plpgsql AS $$
             BEGIN
                 IF TG_OP <> 'INSERT' THEN
                     DELETE FROM known_words WHERE source = '{source.Table}' AND source_id = OLD.id;
@@ -39,9 +48,6 @@ internal static class KnownWords
                 RETURN NULL;
             END $$;
             """);
-        migration.Sql($"CREATE TRIGGER {source.Table}_known_words AFTER {source.When} ON {source.Table} FOR EACH ROW EXECUTE FUNCTION {source.Table}_known_words();");
-        migration.Sql(Take(source, source.Table));
-    }
 
     private static string Take(WordSource source, string rows) => $"""
         INSERT INTO known_words (source, source_id, order_id, customer_id, place, weight, is_name, words)
