@@ -150,7 +150,7 @@ public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalo
         {
             await db.SaveAndTellAsync(number, cancel);
         }
-        catch (DbUpdateConcurrencyException)
+        catch (DbUpdateException faster) when (faster.IsFasterWriter())
         {
             return await FindAsync(number, cancel) is { } current ? Stale(current) : Unknown(number);
         }
