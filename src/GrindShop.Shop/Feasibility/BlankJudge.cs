@@ -7,17 +7,17 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>Judges one blank for one cam: rules of the trade first, then the metal of both lobes.</summary>
 internal static class BlankJudge
 {
-    public static BlankFit Judge(FinishedCam cam, StockedBlank stocked, ShopRules rules)
+    public static BlankFit Judge(FinishedCam cam, StockedBlank stocked, CamRules rules)
     {
         var part = stocked.Blank.Part;
-        var limits = rules.Limits(stocked.Blank);
+        var limits = rules.Shop.Limits(stocked.Blank);
         var turns = Turns.Of(cam.Grind, part.Nominal);
         var intake = cam.IntakeJudge(limits).Judge(stocked.Blank.Intake, turns.MetalIntakeCamDeg);
         var exhaust = cam.ExhaustJudge(limits).Judge(stocked.Blank.Exhaust, turns.MetalExhaustCamDeg);
         var against = BlankObjections.Of(cam, stocked.Blank, intake, exhaust, rules).ToList();
         var fits = against.Count == 0;
         var common = fits ? Common(cam, stocked.Blank, limits, turns, intake, exhaust) : null;
-        var gear = rules.Gear(cam.Family, part.Gear, cam.Grind.DistributorGear);
+        var gear = rules.Gear(part.Gear);
         return new BlankFit
         {
             PartNumber = part.PartNumber,
@@ -36,7 +36,7 @@ internal static class BlankJudge
             NeedsHeatTreat = part.IsSoft,
             LeadTimeDays = stocked.Available > 0 ? 0 : part.LeadTimeDays,
             Gear = gear,
-            Cautions = fits ? rules.Advice(cam.Grind, cam.Family, part).ToList() : [],
+            Cautions = fits ? rules.Advice(part) : [],
             Reasons = [.. FromLot(stocked), .. fits ? BlankMerits.Of(cam, stocked.Blank, intake, exhaust, turns, common, rules) : against],
         };
     }
