@@ -20,19 +20,21 @@ internal static class KnownWords
     public static void Drop(MigrationBuilder migration)
     {
         foreach (var source in WordSources.All)
-            Forget(migration, source);
+            Unfollow(migration, source);
         migration.Sql("DROP TABLE known_words;");
     }
 
+    public static void FollowLater(MigrationBuilder migration) => WordSources.Later.ToList().ForEach(source => Follow(migration, source));
+
+    public static void UnfollowLater(MigrationBuilder migration) => WordSources.Later.ToList().ForEach(source => Unfollow(migration, source));
+
     /// <summary>The words of a row are replaced whenever it changes; what is there already is taken in now.</summary>
-    public static void Follow(MigrationBuilder migration, WordSource source)
+    private static void Follow(MigrationBuilder migration, WordSource source)
     {
         Change(migration, source);
         migration.Sql($"CREATE TRIGGER {source.Table}_known_words AFTER {source.When} ON {source.Table} FOR EACH ROW EXECUTE FUNCTION {source.Table}_known_words();");
         migration.Sql(Take(source, source.Table));
     }
-
-    public static void Forget(MigrationBuilder migration, WordSource source) => migration.Sql($"DROP FUNCTION {source.Table}_known_words() CASCADE;");
 
     /// <summary>Other words are taken of the rows that are written from now on.</summary>
     public static void Change(MigrationBuilder migration, WordSource source) =>
@@ -48,6 +50,12 @@ internal static class KnownWords
                 RETURN NULL;
             END $$;
             """);
+
+    private static void Unfollow(MigrationBuilder migration, WordSource source)
+    {
+        migration.Sql($"DROP FUNCTION {source.Table}_known_words() CASCADE;");
+        migration.Sql($"DELETE FROM known_words WHERE source = '{source.Table}';");
+    }
 
     private static string Take(WordSource source, string rows) => $"""
         INSERT INTO known_words (source, source_id, order_id, customer_id, place, weight, is_name, words)

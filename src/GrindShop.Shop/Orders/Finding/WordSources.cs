@@ -45,17 +45,18 @@ internal static class WordSources
         new("order_replies", "INSERT", Of("(SELECT q.order_id FROM order_questions q WHERE q.id = r.question_id)", "answer", Asked, "concat_ws(' ', r.value, r.words)")),
         new("deposits", "INSERT", Of("r.order_id", "payment", Said, "r.note")),
         new("job_events", "INSERT", Of("(SELECT j.order_id FROM jobs j WHERE j.id = r.job_id)", "floor", Said, "r.why")),
-        OutgoingMails,
+        Letters,
     ];
 
     /// <summary>Letters to customers; what is written to vendors is of no order.</summary>
-    public static WordSource OutgoingMails => new("outgoing_mails", "INSERT", Of(OrderOf, "letter", Written, "CASE WHEN r.order_number IS NOT NULL THEN concat_ws(' ', r.subject, r.text) END"));
+    public static WordSource Letters => new("outgoing_mails", "INSERT", Of("(SELECT o.id FROM orders o WHERE o.number = r.order_number)", "letter", Written, "CASE WHEN r.order_number IS NOT NULL THEN concat_ws(' ', r.subject, r.text) END"));
 
-    /// <summary>Mails that came in for an order.</summary>
-    public static WordSource IncomingMails => new("incoming_mails", "INSERT OR UPDATE OF order_number",
-        Of(OrderOf, "mail", Written, "CASE WHEN r.order_number IS NOT NULL THEN concat_ws(' ', r.from_name, r.\"from\", r.subject, r.text) END"));
-
-    private const string OrderOf = "(SELECT o.id FROM orders o WHERE o.number = r.order_number)";
+    /// <summary>Numbers to be called back, and letters that came in: followed since there are any.</summary>
+    public static readonly IReadOnlyList<WordSource> Later =
+    [
+        new("order_calls", "INSERT", Of("r.order_id", "phone", Contact, "r.number")),
+        new("incoming_mails", "INSERT OR UPDATE OF order_number", $"SELECT o.id, NULL::integer, 'letter', {In(Said)}, concat_ws(' ', r.from_name, r.subject, r.text) FROM orders o WHERE o.number = r.order_number"),
+    ];
 
     /// <summary>All values of the specification but the notes; names such as hydraulicRoller are cut into their words.</summary>
     private static string SpecWords => $"""

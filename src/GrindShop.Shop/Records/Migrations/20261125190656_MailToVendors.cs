@@ -68,15 +68,12 @@ namespace GrindShop.Shop.Records.Migrations
                 principalColumn: "number",
                 onDelete: ReferentialAction.Restrict);
 
-            Orders.Finding.KnownWords.Change(migrationBuilder, Orders.Finding.WordSources.OutgoingMails);
-            Orders.Finding.KnownWords.Follow(migrationBuilder, Orders.Finding.WordSources.IncomingMails);
+            Orders.Finding.KnownWords.Change(migrationBuilder, Orders.Finding.WordSources.Letters);
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            Orders.Finding.KnownWords.Forget(migrationBuilder, Orders.Finding.WordSources.IncomingMails);
-
             migrationBuilder.DropForeignKey(
                 name: "fk_outgoing_mails_purchase_orders_purchase_number",
                 table: "outgoing_mails");
