@@ -38,6 +38,10 @@ public static class ShopServices
         services.AddSingleton<StockPages>();
         services.AddSingleton<SpecIntake>();
         services.AddSingleton<CustomerMail>();
+        services.AddSingleton<MailIntake>();
+        services.AddSingleton<MailSorting>();
+        services.AddSingleton<MailboxWorker>();
+        services.AddHostedService(provider => provider.GetRequiredService<MailboxWorker>());
         services.AddSingleton<StartRuleBook>();
         services.AddSingleton<GrindBook>();
         services.AddSingleton<DraftBook>();

@@ -14,6 +14,8 @@ internal static class MailServices
         services.AddSingleton<MailWriter>();
         services.AddSingleton<Postman>();
         services.AddSingleton<Outbox>();
+        services.AddSingleton<Mailbox>();
+        services.AddSingleton<MailTray>();
         services.AddHostedService<MailWorker>();
     }
 

@@ -10,11 +10,20 @@ public sealed record MailServer(string Host, int Port, SecureSocketOptions Tls, 
     public override string ToString() => $"{Host}:{Port}";
 }
 
-/// <summary>How the shop sends e-mail. Everything is optional: without a server, mails are written into a folder.</summary>
+/// <summary>How the shop sends and receives e-mail. Everything is optional: without a server, mails are written into a folder.</summary>
 public sealed record MailSettings
 {
     /// <summary>The server that takes mail; null: mails are written into <see cref="Folder"/>.</summary>
     public MailServer? Smtp { get; init; }
+
+    /// <summary>The mailbox that is read; null: none is.</summary>
+    public MailServer? Imap { get; init; }
+
+    /// <summary>Folder of the mailbox that is read.</summary>
+    public string ImapFolder { get; init; } = "INBOX";
+
+    /// <summary>Pause between two visits to the mailbox.</summary>
+    public TimeSpan ImapEvery { get; init; } = TimeSpan.FromMinutes(1);
 
     public string Folder { get; init; } = Path.Combine(".data", "mail");
 
@@ -28,6 +37,9 @@ public sealed record MailSettings
     public static MailSettings From(IConfiguration settings, string publicAddress) => new()
     {
         Smtp = Server(settings, "GRINDSHOP_SMTP", 587),
+        Imap = Server(settings, "GRINDSHOP_IMAP", 993),
+        ImapFolder = Text(settings, "GRINDSHOP_IMAP_FOLDER") ?? "INBOX",
+        ImapEvery = TimeSpan.FromSeconds(Whole(settings, "GRINDSHOP_IMAP_SECONDS", 60, 5, 86_400)),
         Folder = Text(settings, "GRINDSHOP_MAIL_FOLDER") ?? Path.Combine(Text(settings, Records.PrivatePostgresOptions.DataSetting) ?? ".data", "mail"),
         Sender = Address(settings, "GRINDSHOP_MAIL_FROM"),
         PublicAddress = publicAddress,
@@ -44,7 +56,7 @@ public sealed record MailSettings
     /// <summary>Encrypted unless somebody says otherwise.</summary>
     private static SecureSocketOptions Tls(IConfiguration settings, string name, int port) => Text(settings, name)?.ToLowerInvariant() switch
     {
-        null => port == 465 ? SecureSocketOptions.SslOnConnect : SecureSocketOptions.StartTls,
+        null => port is 465 or 993 ? SecureSocketOptions.SslOnConnect : SecureSocketOptions.StartTls,
         "tls" => SecureSocketOptions.SslOnConnect,
         "starttls" => SecureSocketOptions.StartTls,
         "none" => SecureSocketOptions.None,

@@ -33,8 +33,10 @@ public sealed class MailWriter(IDbContextFactory<ShopDb> factory, MailSettings s
         message.From.Add(new MailboxAddress(shop.ShopName, settings.Sender ?? shop.Email));
         message.To.Add(MailboxAddress.Parse(mail.To));
         message.Headers.Add(HeaderId.AutoSubmitted, "auto-generated");
-        if (mail.InReplyTo is { } answered)
-            message.InReplyTo = answered;
+        if (mail.InReplyTo is not { } answered)
+            return message;
+        message.InReplyTo = answered;
+        message.References.Add(answered);
         return message;
     }
 }

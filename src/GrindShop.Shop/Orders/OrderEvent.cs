@@ -6,6 +6,9 @@ public enum OrderEventKind
     Corrected,
     Asked,
     Answered,
+
+    /// <summary>A mail about the order came in.</summary>
+    Wrote,
     Quoted,
     Accepted,
     Declined,

@@ -39,6 +39,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.Property(order => order.Contact).HasJson();
         table.Property(order => order.Version).IsRowVersion();
         table.HasOne(order => order.Customer).WithMany().HasForeignKey(order => order.CustomerId).OnDelete(DeleteBehavior.Restrict);
+        table.HasMany<IncomingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.HasMany<OutgoingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.Ignore(order => order.First);
         table.Ignore(order => order.HasAddress);
@@ -102,6 +103,13 @@ public static class OrderSets
         public DbSet<Customer> Customers => db.Set<Customer>();
 
         public DbSet<Order> Orders => db.Set<Order>();
+
+        /// <summary>The whole order, and nobody else changes it until the transaction ends.</summary>
+        internal async Task<Order> LockOrderAsync(string number, CancellationToken cancel)
+        {
+            await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {number} FOR UPDATE", cancel);
+            return await OrderDesk.Whole(db).SingleAsync(order => order.Number == number, cancel);
+        }
 
         /// <summary>Draws the next order number; numbers are never used twice, though a failed submit may leave a gap.</summary>
         public async Task<OrderNumbers> NextOrderNumbersAsync(CancellationToken cancel) =>

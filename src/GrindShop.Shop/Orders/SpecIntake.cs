@@ -24,14 +24,15 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
     }
 
     /// <summary>The desk takes in what was said, complete or not; nothing that was said is lost, and what is missing is asked later.</summary>
-    public async Task<SubmitResult> TakeAsync(Enquiry enquiry, string by, CancellationToken cancel = default)
+    /// <param name="beside">Something that is kept in the same transaction as the new order.</param>
+    public async Task<SubmitResult> TakeAsync(Enquiry enquiry, string by, CancellationToken cancel = default, Func<Order, object>? beside = null)
     {
         var look = await catalog.LookAsync(enquiry.Cam, cancel);
         var problems = EnquiryCheck.DeskProblems(enquiry, look.Problems);
-        return problems.Count > 0 ? new SubmitResult(null, problems) : await ReceiveAsync(enquiry, look.Answer, by, cancel);
+        return problems.Count > 0 ? new SubmitResult(null, problems) : await ReceiveAsync(enquiry, look.Answer, by, cancel, beside);
     }
 
-    private async Task<SubmitResult> ReceiveAsync(Enquiry enquiry, FeasibilityAnswer? answer, string by, CancellationToken cancel)
+    private async Task<SubmitResult> ReceiveAsync(Enquiry enquiry, FeasibilityAnswer? answer, string by, CancellationToken cancel, Func<Order, object>? beside = null)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
@@ -43,6 +44,8 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
         var now = clock.GetUtcNow();
         var order = Order.Receive(await db.NextOrderNumbersAsync(cancel), enquiry, await CustomerAsync(db, enquiry, now, cancel), answer, by, now);
         db.Add(order);
+        if (beside?.Invoke(order) is { } kept)
+            db.Add(kept);
         await mail.TellAsync(db, order, cancel);
         await db.SaveAndTellAsync(order.Number, cancel);
         await transaction.CommitAsync(cancel);

@@ -26,7 +26,7 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
     private IReadOnlyList<string> _problems = [];
     private CallHeard _heard = CallHeard.Of(new CallDraft(), []);
     private ShopRules? _rules;
-    private IJSObjectReference? _keeper;
+    private TabKeeper<CallDraft>? _keeper;
     private ElementReference _line;
     private Refusal? _refusal;
     private bool _taking;
@@ -62,16 +62,8 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
         _judging.Dispose();
         _looking.Dispose();
         Dispose();
-        if (_keeper is null)
-            return;
-        try
-        {
+        if (_keeper is not null)
             await _keeper.DisposeAsync();
-        }
-        catch (JSDisconnectedException)
-        {
-            // The browser has gone, and its module with it.
-        }
     }
 
     protected override async Task ReadAsync()
@@ -86,8 +78,8 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
     {
         if (!firstRender)
             return;
-        _keeper = await Js.InvokeAsync<IJSObjectReference>("import", "./Desk/CallPage.razor.js");
-        if (await _keeper.InvokeAsync<CallDraft?>("start") is { } kept)
+        (_keeper, var kept) = await TabKeeper<CallDraft>.StartAsync(Js, "call-draft");
+        if (kept is not null)
         {
             Draft = kept;
             Hear();
@@ -169,7 +161,7 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
     private async Task KeepAsync()
     {
         if (_keeper is not null)
-            await _keeper.InvokeVoidAsync("keep", Draft);
+            await _keeper.KeepAsync(Draft);
     }
 
     private async Task TakeAsync()
@@ -182,7 +174,7 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
         (_problems, _refusal, _taking) = ([.. result.Problems.Select(problem => problem.Message)], result.Refusal, false);
         if (result.Order is not { } order)
             return;
-        await _keeper!.InvokeVoidAsync("drop");
+        await _keeper!.DropAsync();
         Navigation.NavigateTo($"/desk/orders/{order.Number}");
     }
 

@@ -1,27 +1,25 @@
-// A call by keyboard alone, and kept by this browser tab until it is taken in.
-const key = "call-draft";
-const places = { Digit1: "#line", Digit2: "#name", Digit3: "#notes", Digit4: ".them", Digit5: ".kind input:checked" };
-
+// Forms of the desk by keyboard alone, and kept by this browser tab until they are taken in.
 function press(event) {
-    const form = document.getElementById("call");
+    const form = document.querySelector("form.keyed");
     if (!form) return;
+    const place = event.altKey && !event.ctrlKey && /^Digit\d$/.test(event.code) ? form.parentElement.querySelector(`[data-alt="${event.code.slice(5)}"]`) : null;
     if (event.key === "Enter" && (event.ctrlKey || event.metaKey)) form.requestSubmit();
-    else if (event.altKey && !event.ctrlKey && places[event.code]) form.parentElement.querySelector(places[event.code])?.focus();
+    else if (place) place.focus();
     else return;
     event.preventDefault();
 }
 
-// One listener for the document, however often the page is opened.
+// One listener for the document, however often such a page is opened.
 document.addEventListener("keydown", press);
 
-export function start() {
+export function start(key) {
     return JSON.parse(sessionStorage.getItem(key));
 }
 
-export function keep(draft) {
+export function keep(key, draft) {
     sessionStorage.setItem(key, JSON.stringify(draft));
 }
 
-export function drop() {
+export function drop(key) {
     sessionStorage.removeItem(key);
 }

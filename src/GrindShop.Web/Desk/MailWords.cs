@@ -1,3 +1,4 @@
+using System.Globalization;
 using GrindShop.Shop.Mail;
 
 namespace GrindShop.Web.Desk;
@@ -20,6 +21,24 @@ public static class MailWords
         MailState.Sent => "ok",
         MailState.Failed or MailState.Unsure => "no",
         _ => "calm",
+    };
+
+    public static string Words(this IncomingMail mail) => mail.Fate switch
+    {
+        MailFate.NewOrder => "new order",
+        MailFate.Added => "from the customer",
+        MailFate.FromAnother => "from another address",
+        MailFate.Automatic => "automatic",
+        _ => "put aside",
+    };
+
+    public static string Tone(this IncomingMail mail) => mail.NeedsPerson ? "care" : mail.Fate is MailFate.NewOrder or MailFate.Added ? "ok" : "calm";
+
+    public static string Size(long bytes) => bytes switch
+    {
+        < 1_000 => $"{bytes} bytes",
+        < 1_000_000 => $"{bytes / 1_000} kB",
+        _ => string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e6:0.0} MB"),
     };
 
     /// <summary>What a person should know about a mail that has not simply been sent.</summary>

@@ -19,6 +19,8 @@ public sealed partial class OrderPage : LivePage
     private IReadOnlyDictionary<int, IReadOnlyList<FieldProblem>> _unfinished = new Dictionary<int, IReadOnlyList<FieldProblem>>();
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private IReadOnlyList<OutgoingMail> _mails = [];
+    private IReadOnlyList<IncomingMail> _cameIn = [];
+    private IReadOnlyList<KnownCaller> _callers = [];
     private Letter? _toTell;
     private string _by = "";
     private readonly Dictionary<int, string> _parts = [];
@@ -40,6 +42,12 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private Outbox Outbox { get; set; } = default!;
+
+    [Inject]
+    private MailTray Tray { get; set; } = default!;
+
+    [Inject]
+    private CallerBook Callers { get; set; } = default!;
 
     private string Wanted => Number.Trim().ToUpperInvariant();
 
@@ -80,7 +88,9 @@ public sealed partial class OrderPage : LivePage
         await _work!.HearAsync();
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
-        _toTell = _work.Order is { } order ? await Mail.ToTellAsync(order) : null;
+        _cameIn = await Tray.OfOrderAsync(Wanted);
+        _callers = _work.Order is { } order ? [.. (await Callers.FindAsync(order.Contact)).Where(caller => caller.Sure)] : [];
+        _toTell = _work.Order is { } told ? await Mail.ToTellAsync(told) : null;
         _unfinished = await UnfinishedAsync();
         await CompleteAsync();
         _read = _work.Number;

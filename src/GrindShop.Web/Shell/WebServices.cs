@@ -42,6 +42,7 @@ public static class WebServices
         app.MapStaticAssets().AllowAnonymous();
         app.MapShopApi();
         app.MapPapers();
+        app.MapMails();
         app.MapBlanks();
         app.MapTables();
         app.MapSignInOut();

@@ -41,6 +41,7 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/start"] = ["Desk", "Floor", "Owner"],
         ["/desk"] = ["Desk", "Owner"],
         ["/desk/mail"] = ["Desk", "Owner"],
+        ["/desk/mail/paste"] = ["Desk", "Owner"],
         ["/desk/orders/{number}"] = ["Desk", "Owner"],
         ["/desk/blanks"] = ["Desk", "Owner"],
         ["/desk/call"] = ["Desk", "Owner"],

@@ -1,6 +1,7 @@
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Orders;
 
@@ -16,10 +17,17 @@ public sealed class CustomerMail(Catalog catalog, MailSettings settings)
         if (EnquiryCheck.Email(order.Contact) is not { } to)
             return;
         var letters = new Letters(await catalog.ContentAsync(cancel), settings.PublicAddress);
+        var answered = await AnsweredAsync(db, order.Number, cancel);
         foreach (var (place, line) in New(order))
             if (letters.Of(order, line) is { } letter)
-                db.Add(Write(letters, $"{order.Number}/{place} {line.Kind}", order, to, letter, line.At));
+                db.Add(Write(letters, $"{order.Number}/{place} {line.Kind}", order, to, letter with { InReplyTo = answered }, line.At));
     }
+
+    /// <summary>The customer's last mail, so that the letter stands below it in a mail program: the one being saved now, or the last one kept.</summary>
+    private static async Task<string?> AnsweredAsync(ShopDb db, string number, CancellationToken cancel) =>
+        db.IncomingMails.Local.LastOrDefault(mail => mail.OrderNumber == number)?.MessageId
+        ?? await db.IncomingMails.Where(mail => mail.OrderNumber == number && (mail.Fate == MailFate.NewOrder || mail.Fate == MailFate.Added))
+            .OrderByDescending(mail => mail.Id).Select(mail => mail.MessageId).FirstOrDefaultAsync(cancel);
 
     /// <summary>What would be sent with these questions.</summary>
     public async Task<Letter> PreviewAsync(Order order, IReadOnlyList<string> questions, CancellationToken cancel = default) =>

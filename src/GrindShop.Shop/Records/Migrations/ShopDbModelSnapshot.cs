@@ -1501,6 +1501,180 @@ namespace GrindShop.Shop.Records.Migrations
                     b.ToTable("catalog_grind_events", (string)null);
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Mail.IncomingMail", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<string>("Attachments")
+                        .IsRequired()
+                        .HasColumnType("jsonb")
+                        .HasColumnName("attachments");
+
+                    b.Property<string>("Digest")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)")
+                        .HasColumnName("digest");
+
+                    b.Property<string>("Fate")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("fate");
+
+                    b.Property<string>("From")
+                        .IsRequired()
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("from");
+
+                    b.Property<string>("FromName")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("from_name");
+
+                    b.Property<string>("MessageId")
+                        .HasMaxLength(320)
+                        .HasColumnType("character varying(320)")
+                        .HasColumnName("message_id");
+
+                    b.Property<string>("OrderNumber")
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("order_number");
+
+                    b.Property<int>("OriginalBytes")
+                        .HasColumnType("integer")
+                        .HasColumnName("original_bytes");
+
+                    b.Property<string>("Reason")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("SettledBy")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("settled_by");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasMaxLength(600)
+                        .HasColumnType("character varying(600)")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("subject");
+
+                    b.Property<DateTimeOffset>("TakenInAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("taken_in_at");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(100000)
+                        .HasColumnType("character varying(100000)")
+                        .HasColumnName("text");
+
+                    b.Property<uint>("Version")
+                        .IsConcurrencyToken()
+                        .ValueGeneratedOnAddOrUpdate()
+                        .HasColumnType("xid")
+                        .HasColumnName("xmin");
+
+                    b.HasKey("Id")
+                        .HasName("pk_incoming_mails");
+
+                    b.HasIndex("OrderNumber")
+                        .HasDatabaseName("ix_incoming_mails_order_number");
+
+                    b.HasIndex("Source")
+                        .IsUnique()
+                        .HasDatabaseName("ix_incoming_mails_source");
+
+                    b.HasIndex("From", "TakenInAt")
+                        .HasDatabaseName("ix_incoming_mails_from_taken_in_at");
+
+                    b.HasIndex("MessageId", "Digest")
+                        .IsUnique()
+                        .HasDatabaseName("ix_incoming_mails_message_id_digest")
+                        .HasFilter("message_id IS NOT NULL");
+
+                    b.ToTable("incoming_mails", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_incoming_mails_order", "fate NOT IN ('NewOrder', 'Added', 'FromAnother') OR order_number IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_incoming_mails_reason", "fate <> 'PutAside' OR reason IS NOT NULL");
+                        });
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Mail.MailboxMark", b =>
+                {
+                    b.Property<string>("Mailbox")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("mailbox");
+
+                    b.Property<long>("LastUid")
+                        .HasColumnType("bigint")
+                        .HasColumnName("last_uid");
+
+                    b.Property<DateTimeOffset?>("LookedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("looked_at");
+
+                    b.Property<long>("NewFrom")
+                        .HasColumnType("bigint")
+                        .HasColumnName("new_from");
+
+                    b.Property<string>("Problem")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)")
+                        .HasColumnName("problem");
+
+                    b.Property<int>("Tries")
+                        .HasColumnType("integer")
+                        .HasColumnName("tries");
+
+                    b.Property<long?>("TryingUid")
+                        .HasColumnType("bigint")
+                        .HasColumnName("trying_uid");
+
+                    b.Property<long>("UidValidity")
+                        .HasColumnType("bigint")
+                        .HasColumnName("uid_validity");
+
+                    b.HasKey("Mailbox")
+                        .HasName("pk_mailbox_marks");
+
+                    b.ToTable("mailbox_marks", (string)null);
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Mail.OriginalMail", b =>
+                {
+                    b.Property<long>("MailId")
+                        .HasColumnType("bigint")
+                        .HasColumnName("mail_id");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("bytea")
+                        .HasColumnName("bytes");
+
+                    b.HasKey("MailId")
+                        .HasName("pk_original_mails");
+
+                    b.ToTable("original_mails", (string)null);
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
                 {
                     b.Property<long>("Id")
@@ -3311,6 +3485,26 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasConstraintName("fk_catalog_grind_events_catalog_grinds_catalog_grind_id");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Mail.IncomingMail", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany()
+                        .HasForeignKey("OrderNumber")
+                        .HasPrincipalKey("Number")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_incoming_mails_orders_order_number");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Mail.OriginalMail", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Mail.IncomingMail", null)
+                        .WithOne("Original")
+                        .HasForeignKey("GrindShop.Shop.Mail.OriginalMail", "MailId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_original_mails_incoming_mails_mail_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Mail.OutgoingMail", b =>
                 {
                     b.HasOne("GrindShop.Shop.Orders.Order", null)
@@ -3570,6 +3764,11 @@ namespace GrindShop.Shop.Records.Migrations
             modelBuilder.Entity("GrindShop.Shop.Grinds.CatalogGrind", b =>
                 {
                     b.Navigation("History");
+                });
+
+            modelBuilder.Entity("GrindShop.Shop.Mail.IncomingMail", b =>
+                {
+                    b.Navigation("Original");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>

@@ -1,0 +1,73 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace GrindShop.Browser.Tests;
+
+/// <summary>A mail is pasted in with the keyboard alone; a second one goes to the same order.</summary>
+public sealed class PasteTests(Browser browser) : IClassFixture<Browser>
+{
+    private static readonly string? Pictures = Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES");
+
+    [Fact]
+    public async Task Mail_is_pasted_in_by_keyboard_and_its_answer_goes_to_its_order()
+    {
+        var page = await browser.VisitAsync(Person.Desk);
+        await page.OpenAsync("/desk/mail");
+        await page.FocusAsync("#paste");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("#text")).ToBeFocusedAsync();
+        await page.Keyboard.InsertTextAsync("From: Corin Orlowe <corin.orlowe@example.com>\nSubject: cam for the tow rig\n\n222/228 @.050 .335 110+4 hyd roller\nneeds to idle smooth\n");
+        await Expect(page.Locator("#email")).ToHaveValueAsync("corin.orlowe@example.com");
+        await Expect(page.Locator("#heard")).ToContainTextAsync("intake 222 crank degrees, exhaust 228 crank degrees");
+        await Expect(page.Locator("#rest")).ToContainTextAsync("idle smooth");
+        await Expect(page.Locator("#ask li").First).ToContainTextAsync("Which engine");
+        await Expect(page.Locator("#caller-title ~ ul a").First).ToBeVisibleAsync();
+        await Expect(page.Locator("#goes-to")).ToContainTextAsync("becomes a new order");
+        await LookAsync(page, "paste");
+        await page.ReloadAsync();
+        await Expect(page.Locator("#subject")).ToHaveValueAsync("cam for the tow rig");
+        await page.Keyboard.PressAsync("Control+Enter");
+        await page.WaitForURLAsync("**/desk/orders/C*");
+        await Expect(page.Locator("#mails")).ToContainTextAsync("cam for the tow rig");
+        var number = new Uri(page.Url).Segments[^1];
+        await LookAsync(page, "paste-order");
+
+        await page.OpenAsync("/desk/mail/paste");
+        await Expect(page.Locator("#text")).ToBeFocusedAsync();
+        await page.Keyboard.InsertTextAsync("It is the ridgetop");
+        await page.Keyboard.PressAsync("Alt+2");
+        await page.Keyboard.TypeAsync("somebody@example.org");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.TypeAsync($"Re: Order {number}");
+        await Expect(page.Locator("#goes-to")).ToContainTextAsync("from another address");
+        await page.FillAsync("#email", "");
+        await page.Keyboard.PressAsync("Control+Enter");
+        await Expect(page.Locator("#problem")).ToBeVisibleAsync();
+        await page.FillAsync("#email", "corin.orlowe@example.com");
+        await Expect(page.Locator("#goes-to")).ToContainTextAsync("as the customer's words");
+        await LookAsync(page, "paste-answer");
+        await page.Keyboard.PressAsync("Control+Enter");
+        await page.WaitForURLAsync($"**/desk/orders/{number}");
+        await Expect(page.Locator("#history")).ToContainTextAsync($"Wrote an e-mail: Re: Order {number}");
+        await page.OpenAsync("/desk/mail");
+        await Expect(page.Locator("#incoming li")).ToHaveCountAsync(2);
+        await LookAsync(page, "mail-in");
+    }
+
+    /// <summary>Axe finds nothing and nothing is wider than the screen.</summary>
+    private static async Task LookAsync(IPage page, string name)
+    {
+        foreach (var width in new[] { 390, 1024, 1440 })
+        {
+            await page.SetViewportSizeAsync(width, 900);
+            if (Pictures is not null)
+                await page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, $"{name}-{width}.png"), FullPage = true });
+            var violations = (await page.RunAxe()).Violations;
+            Assert.True(violations.Length == 0, $"{name} at {width}: {string.Join("; ", violations.Select(found => $"{found.Id}: {found.Nodes[0].Html}"))}");
+            var overflow = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            Assert.True(overflow <= 0, $"{name} at {width} is {overflow} px wider than the screen.");
+        }
+    }
+}
