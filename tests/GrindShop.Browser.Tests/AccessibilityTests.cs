@@ -63,6 +63,31 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         await CheckAsync(page, "/track-quoted light");
     }
 
+    [Fact]
+    public async Task Axe_finds_nothing_on_a_map_that_is_drawn()
+    {
+        foreach (var dark in new[] { false, true })
+        {
+            var page = await browser.VisitAsync(Person.Owner, dark: dark);
+            await page.OpenAsync("/office/map?family=RV8-R");
+            await page.WaitForSelectorAsync("#hole-list");
+            await CheckAsync(page, $"/office/map-drawn {(dark ? "dark" : "light")}");
+        }
+    }
+
+    [Fact]
+    public async Task Axe_finds_nothing_on_a_shelf_that_was_worked_out()
+    {
+        foreach (var dark in new[] { false, true })
+        {
+            var page = await browser.VisitAsync(Person.Owner, dark: dark);
+            await page.OpenAsync("/office/shelf?family=RV8-R&months=12");
+            await page.ClickAsync("#work-out");
+            await Assertions.Expect(page.Locator("#bound")).ToContainTextAsync("Proven", new() { Timeout = 60_000 });
+            await CheckAsync(page, $"/office/shelf-solved {(dark ? "dark" : "light")}");
+        }
+    }
+
     [Theory]
     [InlineData("RV8-R", "HydraulicRoller", ".335", "222", "112", "fits")]
     [InlineData("RV8-R", "HydraulicFlat", ".600", "260", "126", "does-not-fit")]

@@ -35,8 +35,15 @@ public sealed partial class ShelfTests(Browser browser) : IClassFixture<Browser>
         await Expect(owner.Locator("#read-out")).ToContainTextAsync("in stock");
         await Expect(owner.Locator("#holes")).ToContainTextAsync("outside every region");
         await owner.PictureAsync("map-1440");
-        await owner.Locator("#wishes tbody a").First.ClickAsync();
+        await Expect(owner.Locator("#hole-list li").First).ToContainTextAsync("crank deg at .050");
+        await owner.Locator("#wishes tbody th a").First.ClickAsync();
         await owner.WaitForURLAsync("**/desk/orders/C*");
+
+        await owner.OpenAsync("/office/map?family=RV8-R");
+        await owner.Locator("a.blank").First.FocusAsync();
+        await owner.Keyboard.PressAsync("Enter");
+        await owner.WaitForURLAsync("**/office/blanks/RV8R-*");
+        await Expect(owner.Locator("#stock")).ToBeVisibleAsync();
     }
 
     private static async Task<int> CostAsync(IPage page, string shelf) =>

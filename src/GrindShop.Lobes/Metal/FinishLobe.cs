@@ -3,10 +3,13 @@ namespace GrindShop.Lobes;
 /// <summary>The lobe a specification asks for, prepared once and judged against many blanks.</summary>
 public sealed class FinishLobe
 {
+    /// <summary>Usual limit of the pressure angle of a translating roller, degrees (lecture notes by Soylemez, METU).</summary>
+    public const double UsualPressureAngleDeg = 30;
+
     private const int Count = 1440;
     private readonly LiftPoint[] lift;
     private readonly (double Sin, double Cos)[] direction;
-    private readonly Lazy<double> leastBaseRadius;
+    private readonly Lazy<double> leastBaseRadius, steepBelowRadius;
     private readonly Lazy<RideLift> ride;
 
     public FinishLobe(LiftLaw law, Follower follower)
@@ -15,6 +18,7 @@ public sealed class FinishLobe
         (Law, Follower) = (law, follower.Checked(nameof(follower)));
         lift = [.. Enumerable.Range(0, Count).Select(i => law.At(AngleRad(i)))];
         leastBaseRadius = new(FindLeastBaseRadius);
+        steepBelowRadius = new(FindSteepBelow);
         ride = new(() => new RideLift(lift));
         direction = [.. Enumerable.Range(0, Count).Select(i => Math.SinCos(AngleRad(i)))];
     }
@@ -36,6 +40,9 @@ public sealed class FinishLobe
             steepest = Math.Max(steepest, Math.Abs(point.VelocityInPerRad) / (primeRadius + point.LiftIn));
         return Math.Atan(steepest) / AngleMath.RadPerDeg;
     }
+
+    /// <summary>Whether the pressure angle on a base circle exceeds the usual limit: the larger the base circle, the lesser the angle.</summary>
+    public bool IsSteep(double baseCircleDiameterIn) => Require.Length(baseCircleDiameterIn, nameof(baseCircleDiameterIn)) / 2 < steepBelowRadius.Value;
 
     internal double LeastBaseRadiusIn => leastBaseRadius.Value;
 
@@ -72,6 +79,13 @@ public sealed class FinishLobe
             (low, high) = still ? ((low + high) / 2, high) : (low, (low + high) / 2);
         }
         return undercut ? high : floor;
+    }
+
+    /// <summary>Solved from <c>tan a = s' / R</c> for the base radius; nothing is steep under a flat face.</summary>
+    private double FindSteepBelow()
+    {
+        var usual = Math.Tan(UsualPressureAngleDeg * AngleMath.RadPerDeg);
+        return Follower.Kind == FollowerKind.Flat ? 0 : lift.Max(point => Math.Abs(point.VelocityInPerRad) / usual - point.LiftIn) - Follower.RadiusIn;
     }
 
     private static double AngleRad(int i) => -Math.PI + i * Math.Tau / Count;

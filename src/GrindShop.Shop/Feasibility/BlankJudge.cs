@@ -7,16 +7,16 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>Judges one blank for one cam: rules of the trade first, then the metal of both lobes.</summary>
 internal static class BlankJudge
 {
-    public static BlankFit Judge(FinishedCam cam, StockedBlank stocked, ShopRules rules)
+    public static BlankFit Judge(FinishedCam cam, StockedBlank stocked, CamRules rules)
     {
         var part = stocked.Blank.Part;
-        var limits = rules.Limits(stocked.Blank);
-        var lobes = LobeTurns.Of(cam.Grind, cam.Family, part);
-        var turns = lobes.Timing;
+        var limits = rules.Shop.Limits(stocked.Blank);
+        var turns = Turns.Of(cam.Grind, part.Nominal);
         var intake = cam.IntakeJudge(limits).Judge(stocked.Blank.Intake, turns.MetalIntakeCamDeg);
         var exhaust = cam.ExhaustJudge(limits).Judge(stocked.Blank.Exhaust, turns.MetalExhaustCamDeg);
         var against = BlankObjections.Of(cam, stocked.Blank, intake, exhaust, rules).ToList();
-        if (against.Count == 0 && lobes.Words is { } elsewhere)
+        var lobes = against.Count == 0 ? LobeTurns.Of(cam.Grind, cam.Family, part) : null;
+        if (lobes?.Words is { } elsewhere)
         {
             var (movedIntake, movedExhaust) = Moved(cam, stocked.Blank, limits, lobes);
             against = [.. BlankObjections.Of(cam, stocked.Blank, movedIntake, movedExhaust, rules)];
@@ -26,8 +26,8 @@ internal static class BlankJudge
                 (intake, exhaust) = (movedIntake, movedExhaust);
         }
         var fits = against.Count == 0;
-        var common = fits ? Common(cam, stocked.Blank, limits, lobes, intake, exhaust) : null;
-        var gear = rules.Gear(cam.Family, part.Gear, cam.Grind.DistributorGear);
+        var common = fits ? Common(cam, stocked.Blank, limits, lobes!, intake, exhaust) : null;
+        var gear = rules.Gear(part.Gear);
         return new BlankFit
         {
             PartNumber = part.PartNumber,
@@ -46,7 +46,7 @@ internal static class BlankJudge
             NeedsHeatTreat = part.IsSoft,
             LeadTimeDays = stocked.Available > 0 ? 0 : part.LeadTimeDays,
             Gear = gear,
-            Cautions = fits ? rules.Advice(cam.Grind, cam.Family, part).ToList() : [],
+            Cautions = fits ? rules.Advice(part) : [],
             Reasons = [.. FromLot(stocked), .. fits ? BlankMerits.Of(cam, stocked.Blank, intake, exhaust, turns, common, rules) : against],
         };
     }

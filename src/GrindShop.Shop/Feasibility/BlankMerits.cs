@@ -7,7 +7,7 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>What a fitting blank costs in base circle and case, in plain words.</summary>
 internal static class BlankMerits
 {
-    public static IEnumerable<string> Of(FinishedCam cam, PreparedBlank blank, BandAnswer intake, BandAnswer exhaust, Turns turns, double? commonIn, ShopRules rules)
+    public static IEnumerable<string> Of(FinishedCam cam, PreparedBlank blank, BandAnswer intake, BandAnswer exhaust, Turns turns, double? commonIn, CamRules rules)
     {
         var part = blank.Part;
         yield return string.Create(CultureInfo.InvariantCulture,
@@ -20,7 +20,7 @@ internal static class BlankMerits
             yield return "The blank is soft: rough grind, heat-treat vendor, finish grind.";
         if (Math.Abs(turns.IntakeCamDeg) > .05 || Math.Abs(turns.ExhaustCamDeg) > .05)
             yield return string.Create(CultureInfo.InvariantCulture, $"The lobes turn {turns.IntakeCamDeg:+0.0;-0.0;0} (intake) and {turns.ExhaustCamDeg:+0.0;-0.0;0} (exhaust) cam degrees against the blank's.");
-        foreach (var rule in rules.Advice(cam.Grind, cam.Family, part))
+        foreach (var rule in rules.Advice(part))
             yield return rule.Reason;
         foreach (var advice in new[] { LobeShape.Advice("intake", cam.Intake, intake.BaseCircleDiameterIn), LobeShape.Advice("exhaust", cam.Exhaust, exhaust.BaseCircleDiameterIn) })
             if (advice is not null)

@@ -9,17 +9,19 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>Everything that stands against a blank, in plain words. Nothing against it: it fits.</summary>
 internal static class BlankObjections
 {
-    public static IEnumerable<string> Of(FinishedCam cam, PreparedBlank blank, BandAnswer intake, BandAnswer exhaust, ShopRules rules) =>
+    public static IEnumerable<string> Of(FinishedCam cam, PreparedBlank blank, BandAnswer intake, BandAnswer exhaust, CamRules rules) =>
     [
-        .. Rules(cam.Grind, cam.Family, blank.Part, rules),
-        .. Lobe("intake", cam, cam.Intake, blank, intake, rules),
-        .. Lobe("exhaust", cam, cam.Exhaust, blank, exhaust, rules),
+        .. Rules(cam.Grind, blank.Part, rules.Advice(blank.Part)),
+        .. Lobe("intake", cam, cam.Intake, blank, intake, rules.Shop),
+        .. Lobe("exhaust", cam, cam.Exhaust, blank, exhaust, rules.Shop),
     ];
 
     /// <summary>What the rules of the trade say against it, whatever the metal.</summary>
-    public static IEnumerable<string> Rules(GrindSpec grind, EngineFamily family, BlankPart part, ShopRules rules)
+    public static IEnumerable<string> Rules(GrindSpec grind, EngineFamily family, BlankPart part, ShopRules rules) => Rules(grind, part, rules.Advice(grind, family, part));
+
+    private static IEnumerable<string> Rules(GrindSpec grind, BlankPart part, IEnumerable<RuleAdvice> advice)
     {
-        foreach (var rule in rules.Advice(grind, family, part).Where(rule => rule.Verdict == RuleVerdict.No))
+        foreach (var rule in advice.Where(rule => rule.Verdict == RuleVerdict.No))
             yield return rule.Reason;
         if (grind.Side is { } side && part.Side is { } blankSide && side != blankSide)
             yield return $"This is a {blankSide.ToString().ToLowerInvariant()}-hand blank; the {side.ToString().ToLowerInvariant()} cam is wanted.";

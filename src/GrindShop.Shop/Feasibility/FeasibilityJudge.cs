@@ -9,11 +9,11 @@ public static class FeasibilityJudge
 {
     public static FeasibilityAnswer Judge(GrindSpec grind, EngineFamily family, IEnumerable<StockedBlank> blanks, ShopRules rules)
     {
-        var cam = new FinishedCam(grind, family);
+        var (cam, said) = (new FinishedCam(grind, family), new CamRules(grind, family, rules));
         var fits = blanks
             .Where(stocked => stocked.Blank.Part.EngineFamily.Code == family.Code)
-            .Select(stocked => BlankJudge.Judge(cam, stocked, rules))
-            .Order(BestFirst.Instance)
+            .Select(stocked => BlankJudge.Judge(cam, stocked, said))
+            .OrderBy(BestFirst.Key)
             .ToList();
         fits = OnePerPart.Of(fits);
         var verdict = VerdictOf(fits);
@@ -27,13 +27,9 @@ public static class FeasibilityJudge
 }
 
 /// <summary>Usable before not, stock before order, hardened before soft, sure gears before doubtful, then the larger base circle and the lesser removal.</summary>
-internal sealed class BestFirst : IComparer<BlankFit>
+internal static class BestFirst
 {
-    public static readonly BestFirst Instance = new();
-
-    public int Compare(BlankFit? x, BlankFit? y) => Key(x!).CompareTo(Key(y!));
-
-    private static (bool, bool, bool, bool, bool, double, double, string) Key(BlankFit fit) =>
+    public static (bool, bool, bool, bool, bool, double, double, string) Key(BlankFit fit) =>
     (
         !fit.Usable,
         !fit.Fits,

@@ -7,9 +7,6 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>What the shape of a finished lobe itself forbids or advises against, whatever the blank.</summary>
 internal static class LobeShape
 {
-    /// <summary>Usual limit of the pressure angle of a translating roller, degrees (lecture notes by Soylemez, METU).</summary>
-    private const double UsualPressureAngleDeg = 30;
-
     public static IEnumerable<string> Objections(string name, FinishLobe lobe, FinishedCam cam, double baseCircleDiameterIn)
     {
         if (baseCircleDiameterIn < lobe.LeastBaseCircleDiameterIn)
@@ -23,8 +20,8 @@ internal static class LobeShape
         lobe.Follower.Kind == FollowerKind.Flat && lobe.Law.MaxVelocityInPerRad > grind.FollowerDiameterIn / 2;
 
     public static string? Advice(string name, FinishLobe lobe, double baseCircleDiameterIn) =>
-        lobe.PressureAngleDeg(baseCircleDiameterIn) is { } angle && angle > UsualPressureAngleDeg
-            ? string.Create(CultureInfo.InvariantCulture, $"The {name} lobe presses its roller at up to {angle:0} degrees; {UsualPressureAngleDeg:0} is the usual limit.")
+        lobe.IsSteep(baseCircleDiameterIn)
+            ? string.Create(CultureInfo.InvariantCulture, $"The {name} lobe presses its roller at up to {lobe.PressureAngleDeg(baseCircleDiameterIn):0} degrees; {FinishLobe.UsualPressureAngleDeg:0} is the usual limit.")
             : null;
 
     private static string In(double value) => value.ToString("0.000", CultureInfo.InvariantCulture);

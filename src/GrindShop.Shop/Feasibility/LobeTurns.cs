@@ -29,7 +29,7 @@ internal sealed class LobeTurns
     public static LobeTurns Of(GrindSpec grind, EngineFamily family, BlankPart part)
     {
         var timing = Turns.Of(grind, part.Nominal);
-        if (part.Nominal is null || family.SameSequence(grind.FiringOrder, part.FiringOrder))
+        if (part.Nominal is null || grind.FiringOrder == part.FiringOrder || family.SameSequence(grind.FiringOrder, part.FiringOrder))
             return new LobeTurns(timing, [], null);
         var change = EngineLayout.Change(family, grind, part.FiringOrder);
         return change.Succeeded ? new LobeTurns(timing, change.Value.Moved, null) : new LobeTurns(timing, [], change.Problem.ToString());
@@ -45,7 +45,7 @@ internal sealed class LobeTurns
     }
 
     /// <summary>Which lobes stand elsewhere, and by how much; null where none does.</summary>
-    public string? Words => Unknown is not null ? $"Where the lobes of firing order stand cannot be worked out for this engine: {Unknown}"
+    public string? Words => Unknown is not null ? $"Where the lobes of this firing order stand cannot be worked out for this engine: {Unknown}"
         : Moved.Count == 0 ? null
         : $"The lobes of cylinder{(Cylinders.Count == 1 ? "" : "s")} {string.Join(", ", Cylinders)} stand up to {Moved.Max(lobe => Math.Abs(lobe.ShiftCamDeg)).ToString("0.#", CultureInfo.InvariantCulture)} cam degrees elsewhere than this blank's, and its metal does not let them turn that far.";
 

@@ -8,7 +8,7 @@ internal static class OnePerPart
 {
     /// <param name="fits">Best first.</param>
     public static List<BlankFit> Of(List<BlankFit> fits) =>
-        fits.Exists(fit => fit.Lot is not null) ? [.. fits.GroupBy(fit => fit.PartNumber).Select(part => Best([.. part])).Order(BestFirst.Instance)] : fits;
+        fits.Exists(fit => fit.Lot is not null) ? [.. fits.GroupBy(fit => fit.PartNumber).Select(part => Best([.. part])).OrderBy(BestFirst.Key)] : fits;
 
     private static BlankFit Best(IReadOnlyList<BlankFit> part)
     {

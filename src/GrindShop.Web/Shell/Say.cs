@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
@@ -7,7 +8,7 @@ using GrindShop.Shop.Specs;
 namespace GrindShop.Web.Shell;
 
 /// <summary>How ages, dates, figures and specifications are said on the pages of the shop.</summary>
-public static class Say
+public static partial class Say
 {
     private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
 
@@ -39,6 +40,9 @@ public static class Say
     };
 
     public static string Count(int count, string thing) => $"{count} {thing}{(count == 1 ? "" : "s")}";
+
+    /// <summary>A choice as a file spells it, such as pressedIron, in words.</summary>
+    public static string Spaced(string choice) => WordEnds().Replace(choice, " ").ToLowerInvariant();
 
     public static string In(double? value) => value is { } known ? known.ToString("0.000", Plain) + " in" : "not known";
 
@@ -76,4 +80,7 @@ public static class Say
         Verdict.NotGrindable => "cannot be ground",
         _ => "incomplete",
     };
+
+    [GeneratedRegex("(?<=[a-z])(?=[A-Z0-9])")]
+    private static partial Regex WordEnds();
 }

@@ -85,7 +85,7 @@ public static class NearestGrinds
     private static NearestGrind? Offer(GrindSpec wish, NearCandidate candidate, DrawnCams cams, ShopRules rules)
     {
         var cam = cams.Of(candidate.Grind);
-        var fit = BlankJudge.Judge(cam, candidate.Blank, rules);
+        var fit = BlankJudge.Judge(cam, candidate.Blank, new CamRules(candidate.Grind, cam.Family, rules));
         return !fit.Usable ? null : new NearestGrind
         {
             Grind = candidate.Grind,
