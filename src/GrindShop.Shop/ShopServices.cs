@@ -50,6 +50,8 @@ public static class ShopServices
         services.AddSingleton<LotChoice>();
         services.AddSingleton<CallerBook>();
         services.AddSingleton<OrderSearch>();
+        services.AddSingleton<InboxBook>();
+        services.AddSingleton<CareDesk>();
         services.AddSingleton<CustomerDesk>();
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();

@@ -176,6 +176,7 @@ public sealed partial class Order
     private void Enter(OrderState state, OrderEventKind kind, string by, DateTimeOffset at, string what)
     {
         (State, StateSince) = (state, at);
+        WakeUp();
         Note(kind, by, at, what);
     }
 

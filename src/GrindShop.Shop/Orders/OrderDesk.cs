@@ -8,18 +8,6 @@ namespace GrindShop.Shop.Orders;
 /// <summary>What the front desk does with an order. Each act names the version it was decided on; a stale one is refused and nothing changes.</summary>
 public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog, CustomerMail mail, TimeProvider clock)
 {
-    /// <summary>Open orders, the longest waiting first; with <paramref name="closed"/> the finished ones, newest first.</summary>
-    public async Task<IReadOnlyList<InboxRow>> InboxAsync(bool closed, CancellationToken cancel = default)
-    {
-        await using var db = await factory.CreateDbContextAsync(cancel);
-        var orders = db.Orders.AsNoTracking().Where(order => OrderStates.Closed.Contains(order.State) == closed);
-        orders = closed ? orders.OrderByDescending(order => order.ReceivedAt) : orders.OrderBy(order => order.ReceivedAt);
-        return await orders.Select(order => new InboxRow(
-            order.Number, order.State, order.StateSince, order.Channel, order.Customer.Name, order.CustomerReference,
-            order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Spec).First(), order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Verdict).First(),
-            order.Cams.Count, order.Price, order.ReceivedAt, order.PromisedOn, order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Kind).First())).ToListAsync(cancel);
-    }
-
     /// <summary>Everything about one order, or null where there is none of this number.</summary>
     public async Task<Order?> FindAsync(string number, CancellationToken cancel = default)
     {
@@ -166,19 +154,23 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         .Include(order => order.Deposits)
         .Include(order => order.Revisions)
         .Include(order => order.Questions)
+        .Include(order => order.Calls)
         .AsSplitQuery();
 
     private async Task<DateOnly> TodayAsync(CancellationToken cancel) => (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());
 
-    /// <summary>The order is locked from the reading on: who comes second waits, and is then told what the first has changed.</summary>
-    private async Task<Outcome<Order>> ChangeAsync(string number, uint version, Func<Order, Outcome<Order>> change, CancellationToken cancel)
+    /// <summary>
+    /// The order is locked from the reading on: who comes second waits, and is then told what the first has changed.
+    /// </summary>
+    /// <param name="version">Null where the order's own rule says whether the act still stands.</param>
+    internal async Task<Outcome<Order>> ChangeAsync(string number, uint? version, Func<Order, Outcome<Order>> change, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
         await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {number} FOR UPDATE", cancel);
         if (await Whole(db).SingleOrDefaultAsync(order => order.Number == number, cancel) is not { } order)
             return new Refusal("unknown", $"There is no order {number}.");
-        if (order.Version != version)
+        if (version is not null && order.Version != version)
             return Stale(order);
         var outcome = change(order);
         if (!outcome.Succeeded)
@@ -195,8 +187,3 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return new Refusal("stale", $"{last.By} changed this order in the meantime: {last.What} What you typed is kept; look at the change and save again.");
     }
 }
-
-/// <summary>One line of the inbox; <see cref="Spec"/>, <see cref="Verdict"/> and <see cref="Kind"/> are those of the first of <see cref="Cams"/> cams.</summary>
-public sealed record InboxRow(
-    string Number, OrderState State, DateTimeOffset StateSince, OrderChannel Channel, string Customer, string? Reference,
-    CamSpec Spec, Verdict? Verdict, int Cams, decimal Price, DateTimeOffset ReceivedAt, DateOnly? PromisedOn, WorkKind Kind = WorkKind.NewGrind);

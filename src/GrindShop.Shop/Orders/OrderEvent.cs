@@ -26,6 +26,16 @@ public enum OrderEventKind
     /// <summary>A piece was spoilt on the floor.</summary>
     PieceLost,
     Shipped,
+
+    /// <summary>Somebody of the desk has it now, or nobody any more.</summary>
+    Assigned,
+    Snoozed,
+    Woken,
+    CallPlanned,
+
+    /// <summary>Called back, but nobody answered.</summary>
+    CallTried,
+    CalledBack,
 }
 
 /// <summary>One line of an order's history: who, when, what. Lines are only ever added.</summary>

@@ -25,6 +25,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.ToTable("orders", t =>
         {
             t.HasCheckConstraint("ck_orders_price", "price >= 0");
+            t.HasCheckConstraint("ck_orders_snooze", "(snoozed_until IS NULL) = (snooze_reason IS NULL)");
             t.HasCheckConstraint("ck_orders_reachable", "channel IN ('Phone', 'WalkIn') OR coalesce(btrim(contact->>'email'), '') <> '' OR coalesce(btrim(contact->>'phone'), '') <> ''");
             t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
         });
@@ -53,6 +54,9 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.HasMany(order => order.Revisions).WithOne().HasForeignKey(revision => revision.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.Deposits).WithOne().HasForeignKey(deposit => deposit.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.Questions).WithOne().HasForeignKey(question => question.OrderId).OnDelete(DeleteBehavior.Restrict);
+        table.Property(order => order.AssignedTo).HasMaxLength(100);
+        table.Property(order => order.SnoozeReason).HasMaxLength(Order.LongestReason);
+        table.HasMany(order => order.Calls).WithOne().HasForeignKey(call => call.OrderId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.History).WithOne().HasForeignKey(line => line.OrderId).OnDelete(DeleteBehavior.Restrict);
     }
 }

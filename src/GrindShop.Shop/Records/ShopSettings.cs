@@ -39,5 +39,9 @@ public sealed class ShopSettings
 
     public DateOnly Today(DateTimeOffset now) => DateOnly.FromDateTime(ShopTime(now));
 
+    /// <summary>The moment when the clock on the shop's wall shows this.</summary>
+    public DateTimeOffset Moment(DateTime shopTime) =>
+        new DateTimeOffset(DateTime.SpecifyKind(shopTime, DateTimeKind.Unspecified), TimeZoneInfo.FindSystemTimeZoneById(TimeZone).GetUtcOffset(shopTime)).ToUniversalTime();
+
     public DateTime ShopTime(DateTimeOffset at) => TimeZoneInfo.ConvertTime(at, TimeZoneInfo.FindSystemTimeZoneById(TimeZone)).DateTime;
 }

@@ -1,5 +1,7 @@
-// The desk by keyboard: "/" goes to the find box, arrows walk the orders; Enter in the find box is answered by the box itself.
-const links = () => [...document.querySelectorAll("#results a.order, #inbox a.order")];
+// The desk by keyboard: "/" goes to the find box, arrows walk the orders, a letter presses the button of the order's line that names it;
+// Enter in the find box is answered by the box itself.
+const links = () => [...document.querySelectorAll("#results a.order, #inbox a.order, #calls a.order")];
+const act = (at, letter) => links().includes(at) ? at.closest("tr, li").querySelector(`[data-key="${CSS.escape(letter)}"]`) : null;
 
 function step(from, by) {
     const all = links(), at = all.indexOf(from) + by;
@@ -14,6 +16,7 @@ function key(event) {
     if (event.key === "/" && !typing) find.focus();
     else if (event.key === "ArrowDown" && (here || !typing)) step(at, 1);
     else if (event.key === "ArrowUp" && here && at !== find) step(at, -1);
+    else if (act(at, event.key)) act(at, event.key).click();
     else return;
     event.preventDefault();
 }

@@ -19,6 +19,7 @@ public sealed partial class OrderPage : LivePage
     private IReadOnlyDictionary<int, IReadOnlyList<FieldProblem>> _unfinished = new Dictionary<int, IReadOnlyList<FieldProblem>>();
     private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
     private IReadOnlyList<OutgoingMail> _mails = [];
+    private IReadOnlyList<string> _people = [];
     private IReadOnlyList<IncomingMail> _cameIn = [];
     private IReadOnlyList<KnownCaller> _callers = [];
     private Letter? _toTell;
@@ -36,6 +37,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private JobFloor JobFloor { get; set; } = default!;
+
+    [Inject]
+    private CareDesk Care { get; set; } = default!;
 
     [Inject]
     private CustomerMail Mail { get; set; } = default!;
@@ -88,6 +92,7 @@ public sealed partial class OrderPage : LivePage
         await _work!.HearAsync();
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
+        _people = await Care.PeopleAsync();
         _cameIn = await Tray.OfOrderAsync(Wanted);
         _callers = _work.Order is { } order ? [.. (await Callers.FindAsync(order.Contact)).Where(caller => caller.Sure)] : [];
         _toTell = _work.Order is { } told ? await Mail.ToTellAsync(told) : null;

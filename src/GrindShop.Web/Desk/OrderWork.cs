@@ -54,6 +54,9 @@ public sealed class OrderWork(OrderDesk desk, string number)
         return outcome.Succeeded;
     }
 
+    /// <summary>Something is missing before the act can be tried.</summary>
+    public void Refuse(Refusal refusal) => (Refusal, Said) = (refusal, null);
+
     /// <summary>Takes the newer state over; the list of changes stays to be read.</summary>
     public void TakeNewer()
     {

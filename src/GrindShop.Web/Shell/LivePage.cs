@@ -11,6 +11,7 @@ public abstract class LivePage : ComponentBase, IDisposable
 {
     private bool _reading;
     private bool _heardMore;
+    private ITimer? _timer;
 
     [Inject]
     protected Catalog Catalog { get; set; } = default!;
@@ -34,6 +35,7 @@ public abstract class LivePage : ComponentBase, IDisposable
     public void Dispose()
     {
         Changes.Changed -= Hear;
+        _timer?.Dispose();
         GC.SuppressFinalize(this);
     }
 
@@ -41,14 +43,20 @@ public abstract class LivePage : ComponentBase, IDisposable
 
     protected override void OnAfterRender(bool firstRender)
     {
-        if (firstRender)
-            Changes.Changed += Hear;
+        if (!firstRender)
+            return;
+        Changes.Changed += Hear;
+        if (ReadsEvery is { } every)
+            _timer = Clock.CreateTimer(_ => Hear(ChangeNotice.Catalog), null, every, every);
     }
 
     protected async Task<string> SignsAsAsync() => (await Authentication).User.SignsAs();
 
     /// <summary>Reads what the page shows.</summary>
     protected abstract Task ReadAsync();
+
+    /// <summary>How often the page is read again although nothing was changed, because what it shows depends on the clock.</summary>
+    protected virtual TimeSpan? ReadsEvery => null;
 
     /// <summary>Does a change of this order concern the page?</summary>
     protected virtual bool Concerns(string orderNumber) => true;

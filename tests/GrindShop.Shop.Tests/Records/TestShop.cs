@@ -52,6 +52,10 @@ internal sealed class TestShop : IAsyncDisposable
 
     public CallerBook Callers => Of<CallerBook>();
 
+    public CareDesk Care => Of<CareDesk>();
+
+    public InboxBook Inbox => Of<InboxBook>();
+
     public OrderSearch Search => Of<OrderSearch>();
 
     public Receiving Receiving => Of<Receiving>();

@@ -83,7 +83,7 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
         var second = await SendAsync(browser, page);
         Assert.Equal(first, second);
         Assert.Matches("/track/[2-9A-Z]{14}\\?new=1$", first);
-        Assert.Single(await shop.Get<OrderDesk>().InboxAsync(closed: false), row => row.Customer == "Aldo Brenninck");
+        Assert.Single(await shop.Get<InboxBook>().OpenAsync(), row => row.Customer == "Aldo Brenninck");
     }
 
     private BunitContext Browser()

@@ -20,12 +20,16 @@ internal static class KnownWords
     public static void Drop(MigrationBuilder migration)
     {
         foreach (var source in WordSources.All)
-            migration.Sql($"DROP FUNCTION {source.Table}_known_words() CASCADE;");
+            Unfollow(migration, source);
         migration.Sql("DROP TABLE known_words;");
     }
 
+    public static void FollowLater(MigrationBuilder migration) => WordSources.Later.ToList().ForEach(source => Follow(migration, source));
+
+    public static void UnfollowLater(MigrationBuilder migration) => WordSources.Later.ToList().ForEach(source => Unfollow(migration, source));
+
     /// <summary>The words of a row are replaced whenever it changes; what is there already is taken in now.</summary>
-    public static void Follow(MigrationBuilder migration, WordSource source)
+    private static void Follow(MigrationBuilder migration, WordSource source)
     {
         migration.Sql($"""
             CREATE FUNCTION {source.Table}_known_words() RETURNS trigger LANGUAGE plpgsql AS $$
@@ -41,6 +45,12 @@ internal static class KnownWords
             """);
         migration.Sql($"CREATE TRIGGER {source.Table}_known_words AFTER {source.When} ON {source.Table} FOR EACH ROW EXECUTE FUNCTION {source.Table}_known_words();");
         migration.Sql(Take(source, source.Table));
+    }
+
+    private static void Unfollow(MigrationBuilder migration, WordSource source)
+    {
+        migration.Sql($"DROP FUNCTION {source.Table}_known_words() CASCADE;");
+        migration.Sql($"DELETE FROM known_words WHERE source = '{source.Table}';");
     }
 
     private static string Take(WordSource source, string rows) => $"""

@@ -48,6 +48,13 @@ internal static class WordSources
         new("outgoing_mails", "INSERT", Of("(SELECT o.id FROM orders o WHERE o.number = r.order_number)", "letter", Written, "concat_ws(' ', r.subject, r.text)")),
     ];
 
+    /// <summary>Numbers to be called back, and letters that came in: followed since there are any.</summary>
+    public static readonly IReadOnlyList<WordSource> Later =
+    [
+        new("order_calls", "INSERT", Of("r.order_id", "phone", Contact, "r.number")),
+        new("incoming_mails", "INSERT OR UPDATE OF order_number", $"SELECT o.id, NULL::integer, 'letter', {In(Said)}, concat_ws(' ', r.from_name, r.subject, r.text) FROM orders o WHERE o.number = r.order_number"),
+    ];
+
     /// <summary>All values of the specification but the notes; names such as hydraulicRoller are cut into their words.</summary>
     private static string SpecWords => $"""
         (SELECT string_agg({Cut("v.value #>> '{}'")}, ' ')

@@ -10,6 +10,7 @@ public sealed partial class Order
     /// </summary>
     internal void Wrote(ReadMail mail, bool isCustomers, DateTimeOffset at)
     {
+        WakeUp();
         var about = mail.Subject.Length == 0 ? "" : $": {mail.Subject}";
         if (!isCustomers)
             Note(OrderEventKind.Wrote, "e-mail", at, $"A mail of {mail.From}, which is not the customer's address{about}");

@@ -57,6 +57,7 @@ public sealed partial class Order
             Enter(OrderState.New, OrderEventKind.Answered, by, at, what);
         else
             Note(OrderEventKind.Answered, by, at, what);
+        WakeUp();
         return this;
     }
 

@@ -1841,6 +1841,85 @@ namespace GrindShop.Shop.Records.Migrations
                         });
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.CallBack", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("About")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("about");
+
+                    b.Property<DateTimeOffset>("At")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("at");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("by");
+
+                    b.Property<string>("CommandKey")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("command_key");
+
+                    b.Property<DateTimeOffset?>("DoneAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("done_at");
+
+                    b.Property<string>("DoneBy")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("done_by");
+
+                    b.Property<DateTimeOffset>("DueAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("due_at");
+
+                    b.Property<DateTimeOffset?>("LastTriedAt")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("last_tried_at");
+
+                    b.Property<string>("Number")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("character varying(40)")
+                        .HasColumnName("number");
+
+                    b.Property<int>("OrderId")
+                        .HasColumnType("integer")
+                        .HasColumnName("order_id");
+
+                    b.Property<int>("Tries")
+                        .HasColumnType("integer")
+                        .HasColumnName("tries");
+
+                    b.HasKey("Id")
+                        .HasName("pk_order_calls");
+
+                    b.HasIndex("DueAt")
+                        .HasDatabaseName("ix_order_calls_due_at")
+                        .HasFilter("done_at IS NULL");
+
+                    b.HasIndex("OrderId", "CommandKey")
+                        .IsUnique()
+                        .HasDatabaseName("ix_order_calls_order_id_command_key");
+
+                    b.ToTable("order_calls", null, t =>
+                        {
+                            t.HasCheckConstraint("ck_order_calls_done", "(done_at IS NULL) = (done_by IS NULL) AND (tries = 0) = (last_tried_at IS NULL)");
+                        });
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Customer", b =>
                 {
                     b.Property<int>("Id")
@@ -1960,6 +2039,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("character varying(100)")
                         .HasColumnName("accepted_by");
 
+                    b.Property<string>("AssignedTo")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("assigned_to");
+
                     b.Property<int>("Changes")
                         .HasColumnType("integer")
                         .HasColumnName("changes");
@@ -2019,6 +2103,15 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Property<int>("RevisionsMade")
                         .HasColumnType("integer")
                         .HasColumnName("revisions_made");
+
+                    b.Property<string>("SnoozeReason")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("snooze_reason");
+
+                    b.Property<DateTimeOffset?>("SnoozedUntil")
+                        .HasColumnType("timestamp with time zone")
+                        .HasColumnName("snoozed_until");
 
                     b.Property<string>("State")
                         .IsRequired()
@@ -2081,6 +2174,8 @@ namespace GrindShop.Shop.Records.Migrations
                             t.HasCheckConstraint("ck_orders_promise", "state NOT IN ('Accepted', 'InWork', 'Shipped') OR promised_on IS NOT NULL");
 
                             t.HasCheckConstraint("ck_orders_reachable", "channel IN ('Phone', 'WalkIn') OR coalesce(btrim(contact->>'email'), '') <> '' OR coalesce(btrim(contact->>'phone'), '') <> ''");
+
+                            t.HasCheckConstraint("ck_orders_snooze", "(snoozed_until IS NULL) = (snooze_reason IS NULL)");
                         });
                 });
 
@@ -3528,6 +3623,16 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Navigation("EngineFamily");
                 });
 
+            modelBuilder.Entity("GrindShop.Shop.Orders.CallBack", b =>
+                {
+                    b.HasOne("GrindShop.Shop.Orders.Order", null)
+                        .WithMany("Calls")
+                        .HasForeignKey("OrderId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired()
+                        .HasConstraintName("fk_order_calls_order_order_id");
+                });
+
             modelBuilder.Entity("GrindShop.Shop.Orders.Deposit", b =>
                 {
                     b.HasOne("GrindShop.Shop.Orders.Order", null)
@@ -3773,6 +3878,8 @@ namespace GrindShop.Shop.Records.Migrations
 
             modelBuilder.Entity("GrindShop.Shop.Orders.Order", b =>
                 {
+                    b.Navigation("Calls");
+
                     b.Navigation("Cams");
 
                     b.Navigation("Deposits");
