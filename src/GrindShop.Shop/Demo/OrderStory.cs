@@ -138,7 +138,7 @@ internal sealed class OrderStory(
 
     private RowProblem? Expire(DateTimeOffset at) => Problem("quotedAfterDays", Order.Expire(calendar.Day(row.RanOutDaysAgo), "GrindShop", at).Refusal);
 
-    private RowProblem? Cancel(DateTimeOffset at) => Problem("declineReason", Order.Cancel(row.DeclineReason!, BlankEffect.OfCancelling([]).Words, Desk, at).Refusal);
+    private RowProblem? Cancel(DateTimeOffset at) => Problem("declineReason", Order.Cancel(row.DeclineReason!, null, BlankEffect.OfCancelling([]).Words, Desk, at).Refusal);
 
     private RowProblem? Open(IReadOnlyList<RouteStage> route, DateTimeOffset at)
     {
