@@ -25,7 +25,7 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         { "Floor", "/floor" }, { "Floor", "/floor/jobs/J1180" }, { "Floor", "/floor/jobs/J1001" }, { "Floor", "/floor/jobs/J9" },
         { "Owner", "/settings" }, { "Owner", "/settings/starting" }, { "Owner", "/settings/rules" }, { "Owner", "/settings/rules/gear/rear/steel/iron" }, { "Owner", "/settings/rules/no/such" }, { "Owner", "/settings/history" },
         { "Owner", "/settings/prices" }, { "Owner", "/settings/prices/adder/RUSH" }, { "Owner", "/settings/prices/no/such" }, { "Owner", "/settings/shop" }, { "Owner", "/settings/people" },
-        { "Owner", "/settings/people/nobody" },
+        { "Owner", "/settings/people/nobody" }, { "Owner", "/settings/grinds" }, { "Owner", "/settings/grinds/RV8-R-101" }, { "Owner", "/settings/grinds/new" }, { "Owner", "/settings/grinds/no" },
         { "Owner", "/office" }, { "Owner", "/office/buying" }, { "Owner", "/office/buying?show=all&part=RV8R-516-10" }, { "Owner", "/office/buying?show=closed" }, { "Owner", "/office/buying/new" },
         { "Owner", "/office/buying/PO-1052" }, { "Owner", "/office/buying/PO-1061" }, { "Owner", "/office/buying/PO-1001" }, { "Owner", "/office/buying/PO-9" },
         { "Owner", "/office/blanks" }, { "Owner", "/office/blanks/RV8R-516-08" }, { "Owner", "/office/blanks/SI6F-516-07" }, { "Owner", "/office/blanks/NO-SUCH" }, { "Owner", "/office/blanks/new" },

@@ -15,8 +15,18 @@ internal static class BlankJudge
         var intake = cam.IntakeJudge(limits).Judge(stocked.Blank.Intake, turns.MetalIntakeCamDeg);
         var exhaust = cam.ExhaustJudge(limits).Judge(stocked.Blank.Exhaust, turns.MetalExhaustCamDeg);
         var against = BlankObjections.Of(cam, stocked.Blank, intake, exhaust, rules).ToList();
+        var lobes = against.Count == 0 ? LobeTurns.Of(cam.Grind, cam.Family, part) : null;
+        if (lobes?.Words is { } elsewhere)
+        {
+            var (movedIntake, movedExhaust) = Moved(cam, stocked.Blank, limits, lobes);
+            against = [.. BlankObjections.Of(cam, stocked.Blank, movedIntake, movedExhaust, rules)];
+            if (against.Count > 0 || lobes.Unknown is not null)
+                against.Insert(0, elsewhere);
+            else
+                (intake, exhaust) = (movedIntake, movedExhaust);
+        }
         var fits = against.Count == 0;
-        var common = fits ? Common(cam, stocked.Blank, limits, turns, intake, exhaust) : null;
+        var common = fits ? Common(cam, stocked.Blank, limits, lobes!, intake, exhaust) : null;
         var gear = rules.Gear(part.Gear);
         return new BlankFit
         {
@@ -45,14 +55,32 @@ internal static class BlankJudge
         stocked.Lot is null ? [] : [$"From lot {stocked.Lot}: {stocked.Blank.Metal.Words(stocked.Blank.Part)}."];
 
     /// <summary>The smaller of the two base circles, if the other lobe keeps its case and its shape on it.</summary>
-    private static double? Common(FinishedCam cam, PreparedBlank blank, BandLimits limits, Turns turns, BandAnswer intake, BandAnswer exhaust)
+    private static double? Common(FinishedCam cam, PreparedBlank blank, BandLimits limits, LobeTurns lobes, BandAnswer intake, BandAnswer exhaust)
     {
         var common = Math.Min(intake.BaseCircleDiameterIn, exhaust.BaseCircleDiameterIn);
         var other = intake.BaseCircleDiameterIn > common
-            ? new BandJudge(cam.Intake, limits, common).Judge(blank.Intake, turns.MetalIntakeCamDeg)
-            : new BandJudge(cam.Exhaust, limits, common).Judge(blank.Exhaust, turns.MetalExhaustCamDeg);
+            ? AllAt(new BandJudge(cam.Intake, limits, common), blank.Intake, lobes.Metal(ValveKind.Intake))
+            : AllAt(new BandJudge(cam.Exhaust, limits, common), blank.Exhaust, lobes.Metal(ValveKind.Exhaust));
         return other.Fits ? common : null;
     }
+
+    /// <summary>Whatever the owner's rule says to another firing order: the metal must be where its lobes are.</summary>
+    private static (BandAnswer Intake, BandAnswer Exhaust) Moved(FinishedCam cam, PreparedBlank blank, BandLimits limits, LobeTurns lobes) =>
+    (
+        LeastOf(cam.IntakeJudge(limits), circle => new BandJudge(cam.Intake, limits, circle), blank.Intake, lobes.Metal(ValveKind.Intake)),
+        LeastOf(cam.ExhaustJudge(limits), circle => new BandJudge(cam.Exhaust, limits, circle), blank.Exhaust, lobes.Metal(ValveKind.Exhaust))
+    );
+
+    /// <summary>All lobes of a kind are ground on one base circle: the largest that the worst placed of them allows.</summary>
+    private static BandAnswer LeastOf(BandJudge judge, Func<double, BandJudge> at, BlankOutline blank, IReadOnlyList<double> turnsCamDeg)
+    {
+        var worst = turnsCamDeg.Select(turn => judge.Judge(blank, turn)).MinBy(answer => (answer.Fits, answer.BaseCircleDiameterIn));
+        return turnsCamDeg.Count == 1 || !worst.Fits ? worst : AllAt(at(worst.BaseCircleDiameterIn), blank, turnsCamDeg);
+    }
+
+    /// <summary>Of all lobes of a kind the one that comes out worst on the judge's base circle.</summary>
+    private static BandAnswer AllAt(BandJudge judge, BlankOutline blank, IReadOnlyList<double> turnsCamDeg) =>
+        turnsCamDeg.Select(turn => judge.Judge(blank, turn)).MinBy(answer => (answer.Fits, -answer.MaxRemovalIn));
 
     private static bool Found(BandAnswer intake, BandAnswer exhaust) => intake.BaseCircleDiameterIn > 0 && exhaust.BaseCircleDiameterIn > 0;
 

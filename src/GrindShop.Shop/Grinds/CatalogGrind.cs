@@ -75,8 +75,8 @@ public sealed class CatalogGrind
 
     public Outcome<CatalogGrind> Change(EngineFamily family, GrindEntry entry, string by, DateTimeOffset at, string why)
     {
-        if (string.IsNullOrWhiteSpace(why))
-            return new Refusal("why", "Say why it is changed: it stands in its history.");
+        if (GrindChange.Between(Entry, entry).Count == 0)
+            return new Refusal("unchanged", "This is what the grind says already.");
         (EngineFamily, Entry) = (family, entry);
         return Note(GrindEventKind.Changed, by, at, why.Trim());
     }

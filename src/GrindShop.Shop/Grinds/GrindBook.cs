@@ -1,6 +1,7 @@
 using System.Globalization;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Records;
+using GrindShop.Shop.Specs;
 using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Grinds;
@@ -26,10 +27,12 @@ public sealed class GrindBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
     public async Task<Outcome<CatalogGrind>> AddAsync(GrindEntry entry, string why, string by, CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
+        if (Unreasoned(why) is { } unreasoned)
+            return unreasoned;
         var family = await FamilyAsync(db, entry, cancel);
         if (entry.Problems(family).FirstOrDefault() is { } problem)
             return new Refusal("badGrind", problem.Message);
-        var grind = CatalogGrind.Add(await NextCodeAsync(db, family!, cancel), family!, entry, by, clock.GetUtcNow(), string.IsNullOrWhiteSpace(why) ? "added" : why.Trim());
+        var grind = CatalogGrind.Add(await NextCodeAsync(db, family!, cancel), family!, entry, by, clock.GetUtcNow(), why.Trim());
         db.Add(grind);
         return await db.TrySaveAsync(cancel) ? grind : new Refusal("stale", "Somebody else added a grind in the same moment. What you typed is kept; save again.");
     }
@@ -40,17 +43,19 @@ public sealed class GrindBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
             var family = await FamilyAsync(db, entry, cancel);
             return entry.Problems(family).FirstOrDefault() is { } problem
                 ? new Refusal("badGrind", problem.Message)
-                : grind.Change(family!, entry, by, clock.GetUtcNow(), why);
-        }, cancel);
+                : grind.Change(family!, entry, by, clock.GetUtcNow(), why.Trim());
+        }, why, cancel);
 
     public Task<Outcome<CatalogGrind>> RetireAsync(string code, uint version, string why, string by, CancellationToken cancel = default) =>
-        ActAsync(code, version, (_, grind) => Task.FromResult(grind.Retire(by, clock.GetUtcNow(), why.Trim())), cancel);
+        ActAsync(code, version, (_, grind) => Task.FromResult(grind.Retire(by, clock.GetUtcNow(), why.Trim())), why, cancel);
 
     public Task<Outcome<CatalogGrind>> BringBackAsync(string code, uint version, string why, string by, CancellationToken cancel = default) =>
-        ActAsync(code, version, (_, grind) => Task.FromResult(grind.BringBack(by, clock.GetUtcNow(), why.Trim())), cancel);
+        ActAsync(code, version, (_, grind) => Task.FromResult(grind.BringBack(by, clock.GetUtcNow(), why.Trim())), why, cancel);
 
-    private async Task<Outcome<CatalogGrind>> ActAsync(string code, uint version, Func<ShopDb, CatalogGrind, Task<Outcome<CatalogGrind>>> act, CancellationToken cancel)
+    private async Task<Outcome<CatalogGrind>> ActAsync(string code, uint version, Func<ShopDb, CatalogGrind, Task<Outcome<CatalogGrind>>> act, string why, CancellationToken cancel)
     {
+        if (Unreasoned(why) is { } unreasoned)
+            return unreasoned;
         await using var db = await factory.CreateDbContextAsync(cancel);
         if (await Whole(db).SingleOrDefaultAsync(grind => grind.Code == code, cancel) is not { } grind)
             return new Refusal("unknown", $"There is no grind {code}.");
@@ -61,6 +66,11 @@ public sealed class GrindBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
             return outcome;
         return await db.TrySaveAsync(cancel) ? outcome : Stale((await FindAsync(code, cancel))!);
     }
+
+    private static Refusal? Unreasoned(string why) =>
+        string.IsNullOrWhiteSpace(why) ? new Refusal("why", "Say why: it stands in the grind's history.")
+        : SpecCheck.Text(why, ChangeBook.LongestWhy, "why", "The why") is { } wrong ? new Refusal("badText", wrong.Message)
+        : null;
 
     private static IQueryable<CatalogGrind> Whole(ShopDb db) =>
         db.CatalogGrinds.Include(grind => grind.EngineFamily).Include(grind => grind.History.OrderBy(line => line.Id));
@@ -80,6 +90,6 @@ public sealed class GrindBook(IDbContextFactory<ShopDb> factory, TimeProvider cl
     private static Refusal Stale(CatalogGrind grind)
     {
         var last = grind.History.OrderBy(line => line.Id).Last();
-        return new Refusal("stale", $"{last.By} changed this grind in the meantime: {last.Why} What you typed is kept; look at the change and save again.");
+        return new Refusal("stale", $"{last.By} changed this grind in the meantime ({last.Kind.Words()}): {last.Why.TrimEnd('.')}. What you typed is kept; look at the change and save again.");
     }
 }

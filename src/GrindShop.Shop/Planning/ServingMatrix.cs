@@ -54,8 +54,12 @@ public sealed class ServingMatrix(EngineFamily family, ShopRules rules, ServingW
 
     private bool Allowed(GrindSpec grind, BlankPart part) =>
         part.EngineFamily.Code == family.Code
+            && LobesStayPut(grind, part)
             && !BlankObjections.Rules(grind, family, part, rules).Any()
             && rules.Gear(family, part.Gear, grind.DistributorGear).Verdict != GearVerdict.No;
+
+    /// <summary>Another firing order is planned on lobes that were cut for it, or that it leaves where they are; what could be turned into place is not counted.</summary>
+    private bool LobesStayPut(GrindSpec grind, BlankPart part) => LobeTurns.Of(grind, family, part) is { Moved.Count: 0, Unknown: null };
 
     private static int Cents(double dollars) => (int)Math.Round(dollars * CentsPerDollar);
 }

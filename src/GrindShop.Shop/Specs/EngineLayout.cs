@@ -21,6 +21,19 @@ public static class EngineLayout
         return firing.Succeeded ? CamLayout.Of(new EngineBanks(firing.Value, Banks(family)), Shaft(family, grind)) : firing.Problem;
     }
 
+    /// <summary>Where the firing order of a cam puts lobes that were cut for another order, the datum where it is.</summary>
+    /// <param name="family">The engine.</param>
+    /// <param name="grind">The cam that is wanted.</param>
+    /// <param name="cutFor">The firing order that the lobes were cut for.</param>
+    public static Outcome<OrderChange, CamLayoutProblem> Change(EngineFamily family, GrindSpec grind, string cutFor)
+    {
+        var firing = Firing(family, cutFor);
+        if (!firing.Succeeded)
+            return firing.Problem;
+        var wanted = FiringOrder.Of(FromCylinderOne(family, grind.FiringOrder, out _), family.Cylinders).Required();
+        return OrderChange.Of(new EngineBanks(firing.Value, Banks(family)), Shaft(family, grind), wanted);
+    }
+
     /// <summary>The crank throws stay what they are: another order fires its cylinders at the family's intervals.</summary>
     private static Outcome<FiringSchedule, CamLayoutProblem> Firing(EngineFamily family, string order)
     {

@@ -60,7 +60,7 @@ public sealed class GrindBookTests : IAsyncLifetime
     [Fact]
     public async Task Who_saves_on_an_older_state_is_told_and_changes_nothing()
     {
-        var added = (await Book.AddAsync(Entry, "", "Hollis Verne")).Value!;
+        var added = (await Book.AddAsync(Entry, "asked for", "Hollis Verne")).Value!;
         Assert.True((await Book.ChangeAsync(added.Code, added.Version, Entry with { Name = "Spate" }, "a better name", "Hollis Verne")).Succeeded);
         var late = await Book.ChangeAsync(added.Code, added.Version, Entry with { Name = "Torrent" }, "better still", "Somebody Else");
         Assert.Equal("stale", late.Refusal?.Code);
@@ -71,7 +71,31 @@ public sealed class GrindBookTests : IAsyncLifetime
     public async Task A_grind_that_contradicts_itself_is_not_taken()
     {
         var wrong = Entry with { Spec = Entry.Spec with { Intake = Entry.Spec.Intake with { AdvertisedDurationCrankDeg = 210 } } };
-        Assert.Contains("longer than the duration at .050", (await Book.AddAsync(wrong, "", "Hollis Verne")).Refusal?.Reason);
-        Assert.Equal("badGrind", (await Book.AddAsync(Entry with { Name = "" }, "", "Hollis Verne")).Refusal?.Code);
+        Assert.Contains("longer than the duration at .050", (await Book.AddAsync(wrong, "asked for", "Hollis Verne")).Refusal?.Reason);
+        Assert.Equal("badGrind", (await Book.AddAsync(Entry with { Name = "" }, "asked for", "Hollis Verne")).Refusal?.Code);
+    }
+
+    [Fact]
+    public async Task Nothing_is_written_without_a_why_or_without_a_change()
+    {
+        Assert.Equal("why", (await Book.AddAsync(Entry, " ", "Hollis Verne")).Refusal?.Code);
+        var added = (await Book.AddAsync(Entry, "asked for", "Hollis Verne")).Value!;
+        Assert.Equal("why", (await Book.RetireAsync(added.Code, added.Version, "", "Hollis Verne")).Refusal?.Code);
+        Assert.Equal("unchanged", (await Book.ChangeAsync(added.Code, added.Version, Entry, "for nothing", "Hollis Verne")).Refusal?.Code);
+        Assert.Equal("badText", (await Book.ChangeAsync(added.Code, added.Version, Entry with { Name = "Spate" }, new string('w', 1000), "Hollis Verne")).Refusal?.Code);
+        Assert.Single((await Book.FindAsync(added.Code))!.History);
+    }
+
+    [Fact]
+    public async Task The_history_says_what_became_otherwise_newest_first()
+    {
+        var added = (await Book.AddAsync(Entry, "asked for", "Hollis Verne")).Value!;
+        var wider = Entry with { Spec = Entry.Spec with { LobeSeparationCamDeg = 112 } };
+        Assert.True((await Book.ChangeAsync(added.Code, added.Version, wider, "smoother idle", "Hollis Verne")).Succeeded);
+
+        var lines = GrindChange.Lines((await Book.FindAsync(added.Code))!).ToList();
+
+        Assert.Equal([GrindEventKind.Changed, GrindEventKind.Added], lines.Select(line => line.Line.Kind));
+        Assert.Equal([new SpecChange("Lobe separation", null, "112 cam deg")], lines[0].Changes);
     }
 }

@@ -67,6 +67,8 @@ public sealed partial class AccessTests(ShopApp app) : IClassFixture<ShopApp>
         ["/settings/people"] = ["Owner"],
         ["/settings/people/{id}"] = ["Owner"],
         ["/settings/starting"] = ["Owner"],
+        ["/settings/grinds"] = ["Owner"],
+        ["/settings/grinds/{code}"] = ["Owner"],
         ["/office/buying"] = ["Owner"],
         ["/office/buying/new"] = ["Owner"],
         ["/office/buying/{number}"] = ["Owner"],

@@ -64,15 +64,14 @@ public class RuleAdviceTests
     }
 
     [Fact]
-    public void The_firing_order_rule_can_be_a_caution_that_is_said_and_kept()
+    public void A_rule_can_be_a_caution_that_is_said_and_kept()
     {
-        var caution = new TradeRule { Kind = TradeRuleKind.OtherFiringOrder, Verdict = RuleVerdict.Caution, Reason = "Ask the grinder first." };
+        var caution = new TradeRule { Kind = TradeRuleKind.NoPumpLobe, Verdict = RuleVerdict.Caution, Reason = "Ask the grinder first." };
         var rules = new ShopRules(Shelf.Rules.Settings, [.. SeedFiles.Scenario.Rules, caution]);
-        var grind = Shelf.Nominal(Steel) with { FiringOrder = "1-8-7-3-6-5-4-2" };
 
-        var answer = FeasibilityJudge.Judge(grind, Steel.Part.EngineFamily, [new StockedBlank(Steel, 1)], rules);
+        var answer = FeasibilityJudge.Judge(WithPump(NoLobe), NoLobe.Part.EngineFamily, [new StockedBlank(NoLobe, 1)], rules);
 
-        Assert.Equal("Its lobes stand for firing order 1-8-4-3-6-5-7-2. Ask the grinder first.", Assert.Single(answer.Blanks.Single().Cautions).Reason);
+        Assert.Equal("Ask the grinder first.", Assert.Single(answer.Blanks.Single().Cautions).Reason);
         Assert.Contains(answer.Reasons, reason => reason.EndsWith("Ask the grinder first.", StringComparison.Ordinal));
     }
 
