@@ -11,6 +11,7 @@ internal sealed class VendorTable : IEntityTypeConfiguration<Vendor>
     {
         table.ToTable("vendors");
         table.HasIndex(vendor => vendor.Code).IsUnique();
+        table.Property(vendor => vendor.Email).HasMaxLength(Vendor.LongestEmail);
     }
 }
 

@@ -5,6 +5,9 @@ public enum PurchaseEventKind
     Drafted,
     Changed,
     Sent,
+
+    /// <summary>Mailed to the vendor with its paper.</summary>
+    Mailed,
     NewDate,
     Received,
     ClosedShort,

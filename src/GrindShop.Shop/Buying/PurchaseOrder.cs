@@ -95,6 +95,28 @@ public sealed class PurchaseOrder
         return this;
     }
 
+    /// <summary>It goes to the vendor by mail, with its paper; a second time is written down as such.</summary>
+    public Outcome<PurchaseOrder> Mail(string by, DateTimeOffset at)
+    {
+        if (!IsOpen)
+            return NotNow("mailed");
+        if (Vendor.Email is not { } to)
+            return new Refusal("noAddress", $"{Vendor.Name} has no e-mail address yet: write it down first.");
+        Note(PurchaseEventKind.Mailed, by, at, $"{(IsMailed ? "Mailed again" : "Mailed")} to {to}.");
+        return this;
+    }
+
+    public bool IsMailed => _history.Exists(line => line.Kind == PurchaseEventKind.Mailed);
+
+    /// <summary>Writes down where the vendor is written to; blank: nowhere.</summary>
+    public Outcome<PurchaseOrder> WriteTo(string? email, string by, DateTimeOffset at)
+    {
+        if (Vendor.WriteTo(email).Refusal is { } refusal)
+            return refusal;
+        Note(PurchaseEventKind.Changed, by, at, Vendor.Email is { } now ? $"{Vendor.Name} is written to at {now}." : $"{Vendor.Name} is not written to by e-mail.");
+        return this;
+    }
+
     /// <summary>The supplier names another day for a part.</summary>
     public Outcome<PurchaseOrder> Expect(string partNumber, DateOnly day, string why, DateOnly today, string by, DateTimeOffset at)
     {

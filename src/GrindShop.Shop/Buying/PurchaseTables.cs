@@ -1,3 +1,4 @@
+using GrindShop.Shop.Mail;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 
@@ -8,7 +9,6 @@ internal sealed class PurchaseOrderTable : IEntityTypeConfiguration<PurchaseOrde
     public void Configure(EntityTypeBuilder<PurchaseOrder> table)
     {
         table.ToTable("purchase_orders", t => t.HasCheckConstraint("ck_purchase_orders_sent", "CASE state WHEN 'Draft' THEN sent_at IS NULL WHEN 'Cancelled' THEN true ELSE sent_at IS NOT NULL END"));
-        table.HasIndex(order => order.Number).IsUnique();
         table.HasIndex(order => order.CommandKey).IsUnique();
         table.HasIndex(order => order.State);
         table.Property(order => order.Number).HasMaxLength(20);
@@ -16,6 +16,7 @@ internal sealed class PurchaseOrderTable : IEntityTypeConfiguration<PurchaseOrde
         table.Property(order => order.Version).IsRowVersion();
         table.HasOne(order => order.Vendor).WithMany().HasForeignKey(order => order.VendorId).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.Lines).WithOne().HasForeignKey(line => line.PurchaseOrderId).OnDelete(DeleteBehavior.Cascade);
+        table.HasMany<OutgoingMail>().WithOne().HasForeignKey(mail => mail.PurchaseNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.HasMany(order => order.History).WithOne().HasForeignKey(line => line.PurchaseOrderId).OnDelete(DeleteBehavior.Restrict);
     }
 }

@@ -1,12 +1,13 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Buying;
 
 /// <summary>What the owner does with a purchase order. Each act names the version it was decided on; a stale one is refused and nothing changes.</summary>
-public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalog, Receiving receiving, TimeProvider clock)
+public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalog, Receiving receiving, MailSettings mail, TimeProvider clock)
 {
     /// <summary>Drafts and open orders, the latest first; with <paramref name="closed"/> the finished ones, newest first.</summary>
     public async Task<IReadOnlyList<PurchaseOrder>> ListAsync(bool closed, CancellationToken cancel = default)
@@ -56,6 +57,31 @@ public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalo
 
     public Task<Outcome<PurchaseOrder>> SendAsync(string number, uint version, string by, CancellationToken cancel = default) =>
         ChangeAsync(number, version, async (_, order) => order.Send(await TodayAsync(cancel), by, clock.GetUtcNow()), cancel);
+
+    /// <summary>Mails it to the vendor through the outbox. The version it was decided on makes a repeated click the same mail: the second is refused.</summary>
+    public Task<Outcome<PurchaseOrder>> MailAsync(string number, uint version, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, async (db, order) =>
+        {
+            var mailed = order.Mail(by, clock.GetUtcNow());
+            if (mailed.Succeeded)
+                db.Add(await WriteAsync(order, cancel));
+            return mailed;
+        }, cancel);
+
+    /// <summary>What goes to the vendor; nothing is sent.</summary>
+    public async Task<Outcome<Letter>> LetterAsync(string number, CancellationToken cancel = default) => await FindAsync(number, cancel) is { } order
+        ? VendorLetter.Of(order, (await catalog.ContentAsync(cancel)).Rules.Settings)
+        : Unknown(number);
+
+    /// <summary>Writes down the vendor's e-mail address; blank: none.</summary>
+    public Task<Outcome<PurchaseOrder>> WriteToAsync(string number, uint version, string? email, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, (_, order) => Task.FromResult(order.WriteTo(email, by, clock.GetUtcNow())), cancel);
+
+    private async Task<OutgoingMail> WriteAsync(PurchaseOrder order, CancellationToken cancel)
+    {
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        return OutgoingMail.ToVendor($"{order.Number}/{order.Changes} Mailed", order.Number, order.Vendor.Email!, VendorLetter.Of(order, settings), (mail.Sender ?? settings.Email).Split('@')[^1], clock.GetUtcNow());
+    }
 
     public Task<Outcome<PurchaseOrder>> ExpectAsync(string number, uint version, string partNumber, DateOnly day, string why, string by, CancellationToken cancel = default) =>
         ChangeAsync(number, version, async (_, order) => order.Expect(partNumber, day, why, await TodayAsync(cancel), by, clock.GetUtcNow()), cancel);
@@ -124,7 +150,7 @@ public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalo
         {
             await db.SaveAndTellAsync(number, cancel);
         }
-        catch (DbUpdateConcurrencyException)
+        catch (DbUpdateException faster) when (faster.IsFasterWriter())
         {
             return await FindAsync(number, cancel) is { } current ? Stale(current) : Unknown(number);
         }

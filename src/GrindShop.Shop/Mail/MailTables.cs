@@ -11,6 +11,7 @@ internal sealed class OutgoingMailTable : IEntityTypeConfiguration<OutgoingMail>
         table.ToTable("outgoing_mails", t =>
         {
             t.HasCheckConstraint("ck_outgoing_mails_one_line", @"""subject"" !~ '[\r\n]' AND ""to"" !~ '[\r\n]'");
+            t.HasCheckConstraint("ck_outgoing_mails_about", "(order_number IS NULL) <> (purchase_number IS NULL)");
             t.HasCheckConstraint("ck_outgoing_mails_lease", "(state = 'Sending') = (lease_until IS NOT NULL)");
             t.HasCheckConstraint("ck_outgoing_mails_sent", "(state IN ('Sent', 'Filed')) = (sent_at IS NOT NULL) AND (sent_at IS NULL) = (via IS NULL)");
         });
@@ -19,7 +20,10 @@ internal sealed class OutgoingMailTable : IEntityTypeConfiguration<OutgoingMail>
         table.HasIndex(mail => mail.OrderNumber);
         table.HasIndex(mail => mail.NextAttemptAt).HasFilter("state = 'Waiting'");
         table.Property(mail => mail.EventKey).HasMaxLength(100);
+        table.HasIndex(mail => mail.PurchaseNumber);
         table.Property(mail => mail.OrderNumber).HasMaxLength(20);
+        table.Property(mail => mail.PurchaseNumber).HasMaxLength(20);
+        table.Ignore(mail => mail.About);
         table.Property(mail => mail.To).HasMaxLength(320);
         table.Property(mail => mail.Subject).HasMaxLength(OutgoingMail.LongestSubject);
         table.Property(mail => mail.Text).HasMaxLength(OutgoingMail.LongestText);

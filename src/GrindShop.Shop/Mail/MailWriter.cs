@@ -7,8 +7,8 @@ namespace GrindShop.Shop.Mail;
 /// <summary>A paper as it goes with a mail.</summary>
 public sealed record PrintedPaper(string FileName, byte[] Pdf);
 
-/// <summary>Prints a paper of an order, named as in <see cref="OutgoingMail.Papers"/>; null where there is none.</summary>
-public delegate Task<PrintedPaper?> PrintPaper(string paper, string orderNumber, CancellationToken cancel);
+/// <summary>Prints a paper of an order or a purchase order, named as in <see cref="OutgoingMail.Papers"/>; null where there is none.</summary>
+public delegate Task<PrintedPaper?> PrintPaper(string paper, string number, CancellationToken cancel);
 
 /// <summary>Makes the message that goes out: headers, text, and the papers printed now.</summary>
 public sealed class MailWriter(IDbContextFactory<ShopDb> factory, MailSettings settings, PrintPaper print)
@@ -20,8 +20,8 @@ public sealed class MailWriter(IDbContextFactory<ShopDb> factory, MailSettings s
         var body = new BodyBuilder { TextBody = mail.Text };
         foreach (var name in mail.Papers)
         {
-            if (await print(name, mail.OrderNumber, cancel) is not { } paper)
-                return new Refusal("noPaper", $"The paper {name} of order {mail.OrderNumber} cannot be printed now.");
+            if (await print(name, mail.About, cancel) is not { } paper)
+                return new Refusal("noPaper", $"The paper {name} of {mail.About} cannot be printed now.");
             body.Attachments.Add(paper.FileName, paper.Pdf, new ContentType("application", "pdf"));
         }
         return Message(mail, shop, body.ToMessageBody());

@@ -13,6 +13,13 @@ public sealed class Outbox(IDbContextFactory<ShopDb> factory, TimeProvider clock
         return await db.OutgoingMails.AsNoTracking().Where(mail => mail.OrderNumber == orderNumber).OrderBy(mail => mail.Id).ToListAsync(cancel);
     }
 
+    /// <summary>Mails of one purchase order, oldest first.</summary>
+    public async Task<IReadOnlyList<OutgoingMail>> OfPurchaseAsync(string purchaseNumber, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await db.OutgoingMails.AsNoTracking().Where(mail => mail.PurchaseNumber == purchaseNumber).OrderBy(mail => mail.Id).ToListAsync(cancel);
+    }
+
     /// <summary>The newest mails; those that need a person come first.</summary>
     public async Task<IReadOnlyList<OutgoingMail>> NewestAsync(int most, CancellationToken cancel = default)
     {
@@ -33,7 +40,7 @@ public sealed class Outbox(IDbContextFactory<ShopDb> factory, TimeProvider clock
             return outcome;
         try
         {
-            await db.SaveAndTellAsync(mail.OrderNumber, cancel);
+            await db.SaveAndTellAsync(mail.About, cancel);
             return outcome;
         }
         catch (DbUpdateConcurrencyException)

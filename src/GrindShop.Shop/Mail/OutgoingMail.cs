@@ -24,7 +24,7 @@ public enum MailState
     Failed,
 }
 
-/// <summary>One e-mail to a customer: written in the transaction of the event it tells of, sent afterwards. One event, one mail.</summary>
+/// <summary>One e-mail to a customer about an order, or to a vendor about a purchase order: written in the transaction of the event it tells of, sent afterwards. One event, one mail.</summary>
 public sealed class OutgoingMail
 {
     public const int LongestSubject = 200;
@@ -40,7 +40,14 @@ public sealed class OutgoingMail
     /// <summary>What it tells of; unique, so that no event is told twice.</summary>
     public string EventKey { get; private set; } = "";
 
-    public string OrderNumber { get; private set; } = "";
+    /// <summary>The customer's order it is about; null where it is about a purchase order.</summary>
+    public string? OrderNumber { get; private set; }
+
+    /// <summary>The purchase order it is about; null where it is about a customer's order.</summary>
+    public string? PurchaseNumber { get; private set; }
+
+    /// <summary>The number of what it is about.</summary>
+    public string About => OrderNumber ?? PurchaseNumber!;
 
     public string To { get; private set; } = "";
 
@@ -77,17 +84,25 @@ public sealed class OutgoingMail
     public uint Version { get; private set; }
 
     /// <param name="host">Right half of the Message-ID: the domain of the shop's address.</param>
-    public static OutgoingMail Write(string eventKey, string orderNumber, string to, Letter letter, string host, DateTimeOffset at)
+    public static OutgoingMail Write(string eventKey, string orderNumber, string to, Letter letter, string host, DateTimeOffset at) =>
+        Write(eventKey, orderNumber, null, to, letter, host, at);
+
+    /// <inheritdoc cref="Write(string, string, string, Letter, string, DateTimeOffset)"/>
+    public static OutgoingMail ToVendor(string eventKey, string purchaseNumber, string to, Letter letter, string host, DateTimeOffset at) =>
+        Write(eventKey, null, purchaseNumber, to, letter, host, at);
+
+    private static OutgoingMail Write(string eventKey, string? orderNumber, string? purchaseNumber, string to, Letter letter, string host, DateTimeOffset at)
     {
         var mail = new OutgoingMail
         {
             EventKey = eventKey,
             OrderNumber = orderNumber,
+            PurchaseNumber = purchaseNumber,
             To = to.Trim(),
             Subject = MailText.OneLine(letter.Subject, LongestSubject),
             Text = MailText.Cut(letter.Text, LongestText),
             Papers = [.. letter.Papers],
-            MessageId = $"{RandomNumberGenerator.GetHexString(24, lowercase: true)}.{orderNumber.ToLowerInvariant()}@{host}",
+            MessageId = $"{RandomNumberGenerator.GetHexString(24, lowercase: true)}.{(orderNumber ?? purchaseNumber)!.ToLowerInvariant()}@{host}",
             InReplyTo = letter.InReplyTo,
             WrittenAt = at,
             NextAttemptAt = at,

@@ -67,7 +67,7 @@ public sealed class Postman(IDbContextFactory<ShopDb> factory, IMailCarrier carr
         else
             mail.Fail(result.Error ?? "");
         if (result.How != Carried.Done)
-            log.LogWarning("Mail {Id} of order {Order}, attempt {Attempt}: {Error}", mail.Id, mail.OrderNumber, mail.Attempts, result.Error);
+            log.LogWarning("Mail {Id} about {About}, attempt {Attempt}: {Error}", mail.Id, mail.About, mail.Attempts, result.Error);
     }
 
     /// <summary>What became of the mail is written down even when the node is being stopped.</summary>
@@ -75,7 +75,7 @@ public sealed class Postman(IDbContextFactory<ShopDb> factory, IMailCarrier carr
     {
         try
         {
-            await db.SaveAndTellAsync(mail.OrderNumber, CancellationToken.None);
+            await db.SaveAndTellAsync(mail.About, CancellationToken.None);
         }
         catch (DbUpdateConcurrencyException)
         {

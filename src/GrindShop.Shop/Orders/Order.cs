@@ -173,16 +173,16 @@ public sealed partial class Order
 
     private Refusal NotNow(string wanted) => new("wrongState", $"Order {Number} is {State.Words()}; it cannot be {wanted} now.");
 
-    private void Enter(OrderState state, OrderEventKind kind, string by, DateTimeOffset at, string what)
+    private void Enter(OrderState state, OrderEventKind kind, string by, DateTimeOffset at, string what, string? told = null)
     {
         (State, StateSince) = (state, at);
         WakeUp();
-        Note(kind, by, at, what);
+        Note(kind, by, at, what, told);
     }
 
-    private void Note(OrderEventKind kind, string by, DateTimeOffset at, string what)
+    private void Note(OrderEventKind kind, string by, DateTimeOffset at, string what, string? told = null)
     {
-        _history.Add(new OrderEvent(kind, by, at, what));
+        _history.Add(new OrderEvent(kind, by, at, what, told));
         Changes++;
     }
 }

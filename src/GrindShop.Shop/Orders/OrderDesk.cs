@@ -1,4 +1,5 @@
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Records;
 using GrindShop.Shop.Specs;
 using Microsoft.EntityFrameworkCore;
@@ -128,6 +129,16 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
 
     public Task<Outcome<Order>> DeclineAsync(string number, uint version, string why, string by, CancellationToken cancel = default) =>
         ChangeAsync(number, version, order => order.Decline(why, by, clock.GetUtcNow()), cancel);
+
+    /// <summary>The letter that an act would send; nothing is done.</summary>
+    /// <param name="act">Does it to a copy of the order, given the day in the shop and the moment.</param>
+    public async Task<Outcome<Letter>> PreviewAsync(string number, Func<Order, DateOnly, DateTimeOffset, Outcome<Order>> act, CancellationToken cancel = default)
+    {
+        if (await FindAsync(number, cancel) is not { } copy)
+            return new Refusal("unknown", $"There is no order {number}.");
+        var done = act(copy, await TodayAsync(cancel), clock.GetUtcNow());
+        return done.Succeeded ? await mail.OfCopyAsync(copy, cancel) : done.Refusal;
+    }
 
     /// <summary>The price of the order on the chosen blanks by the shop's rules of today.</summary>
     public async Task<Outcome<IReadOnlyList<PriceLine>>> DraftAsync(Order order, IReadOnlyDictionary<int, CamChoice> choices, CancellationToken cancel = default) =>

@@ -39,7 +39,7 @@ public enum OrderEventKind
 }
 
 /// <summary>One line of an order's history: who, when, what. Lines are only ever added.</summary>
-public sealed class OrderEvent(OrderEventKind kind, string by, DateTimeOffset at, string what)
+public sealed class OrderEvent(OrderEventKind kind, string by, DateTimeOffset at, string what, string? told = null)
 {
     public long Id { get; private set; }
 
@@ -52,4 +52,7 @@ public sealed class OrderEvent(OrderEventKind kind, string by, DateTimeOffset at
     public DateTimeOffset At { get; private set; } = at;
 
     public string What { get; private set; } = what;
+
+    /// <summary>Words for the customer, where they are others than the shop's own.</summary>
+    public string? Told { get; private set; } = told;
 }

@@ -97,6 +97,7 @@ internal sealed class OrderEventTable : IEntityTypeConfiguration<OrderEvent>
     {
         table.ToTable("order_events");
         table.Property(line => line.By).HasMaxLength(100);
+        table.Property(line => line.Told).HasMaxLength(1000);
     }
 }
 

@@ -1,5 +1,6 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
@@ -56,8 +57,32 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         return revised;
     }
 
+    /// <summary>The letter that a revision would send; nothing is done.</summary>
+    public async Task<Outcome<Letter>> RevisionLetterAsync(string number, RevisionTerms terms, string by, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        if (await OrderDesk.Whole(db).AsNoTrackingWithIdentityResolution().SingleOrDefaultAsync(one => one.Number == number, cancel) is not { } copy || copy.Cam(terms.Cam) is not { } cam)
+            return new Refusal("noSuchCam", $"Order {number} has no cam {terms.Cam}.");
+        var look = await LookAsync(cam, terms, cancel);
+        if (look.Refusal is { } refusal)
+            return refusal;
+        var now = clock.GetUtcNow();
+        var revised = copy.Revise(terms, look.Answer, "", (await catalog.ContentAsync(cancel)).Rules.Settings.Today(now), by, now);
+        return revised.Succeeded ? await mail.OfCopyAsync(copy, cancel) : revised.Refusal;
+    }
+
+    /// <summary>The letter that cancelling would send; nothing is done.</summary>
+    public async Task<Outcome<Letter>> CancelLetterAsync(string number, string why, string? told, string by, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        if (await OrderDesk.Whole(db).AsNoTrackingWithIdentityResolution().SingleOrDefaultAsync(one => one.Number == number, cancel) is not { } copy)
+            return new Refusal("unknown", $"There is no order {number}.");
+        var cancelled = copy.Cancel(why, told, "", by, clock.GetUtcNow());
+        return cancelled.Succeeded ? await mail.OfCopyAsync(copy, cancel) : cancelled.Refusal;
+    }
+
     /// <summary>Cancels an accepted order: uncut blanks go back to their lots, cut ones stay used, its jobs end.</summary>
-    public async Task<Outcome<Order>> CancelAsync(string number, uint version, string why, string by, CancellationToken cancel = default)
+    public async Task<Outcome<Order>> CancelAsync(string number, uint version, string why, string by, string? told = null, CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
@@ -65,7 +90,7 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         if (stale is not null)
             return stale;
         var effect = BlankEffect.OfCancelling(jobs);
-        var cancelled = order!.Cancel(why, effect.Words, by, clock.GetUtcNow());
+        var cancelled = order!.Cancel(why, told, effect.Words, by, clock.GetUtcNow());
         if (!cancelled.Succeeded)
             return cancelled;
         foreach (var (job, fate) in effect.Fates)

@@ -1,4 +1,5 @@
 using GrindShop.Papers;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
@@ -7,13 +8,22 @@ using GrindShop.Shop.Routing;
 namespace GrindShop.Web.Api;
 
 /// <summary>Prints the papers that go with mails.</summary>
-internal sealed class MailedPapers(OrderDesk desk, JobFloor floor, Catalog catalog, MailSettings mail, TimeProvider clock)
+internal sealed class MailedPapers(OrderDesk desk, JobFloor floor, Purchasing purchasing, Catalog catalog, MailSettings mail, TimeProvider clock)
 {
-    public async Task<PrintedPaper?> PrintAsync(string paper, string orderNumber, CancellationToken cancel) => paper switch
+    public async Task<PrintedPaper?> PrintAsync(string paper, string number, CancellationToken cancel) => paper switch
     {
-        Letters.SpecCard => await SpecCardAsync(orderNumber, cancel),
-        _ => await QuoteAsync(paper, orderNumber, cancel),
+        Letters.SpecCard => await SpecCardAsync(number, cancel),
+        VendorLetter.Paper => await PurchaseAsync(number, cancel),
+        _ => await QuoteAsync(paper, number, cancel),
     };
+
+    private async Task<PrintedPaper?> PurchaseAsync(string number, CancellationToken cancel)
+    {
+        if (await purchasing.FindAsync(number, cancel) is not { } purchase)
+            return null;
+        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
+        return new PrintedPaper($"{purchase.Number}.pdf", PurchaseOrderPaper.Print(new PurchaseOrderFacts(purchase, settings, clock.GetUtcNow())));
+    }
 
     private async Task<PrintedPaper?> QuoteAsync(string number, string orderNumber, CancellationToken cancel)
     {

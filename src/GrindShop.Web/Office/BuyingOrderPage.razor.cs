@@ -1,4 +1,5 @@
 using GrindShop.Shop.Buying;
+using GrindShop.Shop.Mail;
 using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
 
@@ -9,6 +10,7 @@ public sealed partial class BuyingOrderPage : LivePage
 {
     private BuyingWork? _work;
     private IReadOnlyList<PartNeed> _needs = [];
+    private IReadOnlyList<OutgoingMail> _mails = [];
     private string _by = "";
     private ElementReference _notice;
     private bool _acted;
@@ -20,6 +22,9 @@ public sealed partial class BuyingOrderPage : LivePage
     private Purchasing Purchasing { get; set; } = default!;
 
     [Inject]
+    private Outbox Outbox { get; set; } = default!;
+
+    [Inject]
     private BuyingBook Book { get; set; } = default!;
 
     protected override async Task ReadAsync()
@@ -29,6 +34,7 @@ public sealed partial class BuyingOrderPage : LivePage
         await work.HearAsync();
         if (work.Order is { State: PurchaseState.Draft } draft)
             _needs = await Book.NeedsFromAsync(draft.VendorId);
+        _mails = await Outbox.OfPurchaseAsync(Number);
         _work = work;
     }
 
@@ -45,5 +51,9 @@ public sealed partial class BuyingOrderPage : LivePage
         await _notice.FocusAsync();
     }
 
-    private void ActedAsync() => _acted = true;
+    private async Task ActedAsync()
+    {
+        _mails = await Outbox.OfPurchaseAsync(Number);
+        _acted = true;
+    }
 }

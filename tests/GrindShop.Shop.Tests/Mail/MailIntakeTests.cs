@@ -1,6 +1,7 @@
 using System.Text;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Orders.Finding;
 using GrindShop.Shop.Specs;
 using GrindShop.Shop.Tests.Orders;
 using GrindShop.Shop.Tests.Records;
@@ -43,6 +44,16 @@ public sealed class MailIntakeTests : IAsyncLifetime
         Assert.Contains("Blue paint", spec.Notes, StringComparison.Ordinal);
         Assert.DoesNotContain("-- ", spec.Notes, StringComparison.Ordinal);
         Assert.EndsWith("Una", mail.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Search_finds_an_order_by_the_words_of_its_mails()
+    {
+        var mail = await TakeAsync(SomeMail.Text("230/236 for the zanzibar racer"));
+
+        var found = await _shop.Of<OrderSearch>().FindAsync("zanzibar");
+
+        Assert.Equal(mail.OrderNumber, Assert.Single(found.Orders).Number);
     }
 
     [Fact]

@@ -62,6 +62,55 @@ public sealed class LettersTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Received_says_what_to_expect_as_the_form_does()
+    {
+        var order = await SubmitAsync();
+        var content = await _shop.Catalog.ContentAsync();
+
+        var expected = Outlook.Of(order.First.Answer!, content, await _shop.Desk.PriceRulesAsync(), SomeOrders.Today);
+
+        var text = Assert.Single(await _shop.Outbox.OfOrderAsync(order.Number)).Text;
+        Assert.Contains(PriceRules.Dollars(expected.Least!.Value), text, StringComparison.Ordinal);
+        Assert.Contains(PriceRules.Dollars(expected.Most!.Value), text, StringComparison.Ordinal);
+        Assert.Contains($"could leave the shop by {expected.ShipsOn!.Value.ToString("dddd, MMMM d, yyyy", System.Globalization.CultureInfo.InvariantCulture)}", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Looking_at_a_letter_first_shows_what_is_sent_and_does_nothing()
+    {
+        var order = await SubmitAsync();
+        var (part, today) = (order.First.Answer!.Best!.PartNumber, SomeOrders.Today);
+        var offer = QuoteOffer.Of(part, SomeOrders.Lines, today);
+
+        var looked = (await _shop.Desk.PreviewAsync(order.Number, (copy, day, now) => copy.Quote(offer, day, "Petra", now))).Value!;
+        Assert.Equal(OrderState.New, (await _shop.Desk.FindAsync(order.Number))!.State);
+        Assert.Single(await _shop.Outbox.OfOrderAsync(order.Number));
+
+        await _shop.Desk.QuoteAsync(order.Number, order.Version, offer, "Petra");
+        var sent = (await _shop.Outbox.OfOrderAsync(order.Number))[^1];
+        Assert.Equal((looked.Subject, looked.Text), (sent.Subject, sent.Text));
+        Assert.Equal(looked.Papers, sent.Papers);
+        Assert.Equal("noReason", (await _shop.Desk.PreviewAsync(order.Number, (copy, _, now) => copy.Decline(" ", "Petra", now))).Refusal!.Code);
+    }
+
+    [Fact]
+    public async Task Cancelled_tells_the_words_for_the_customer_and_keeps_the_shops_own()
+    {
+        var order = await SubmitAsync();
+        order = await StepAsync(order, () => _shop.Desk.QuoteAsync(order.Number, order.Version, order.First.Answer!.Best!.PartNumber, SomeOrders.Lines, "Petra"));
+        order = await StepAsync(order, () => _shop.Desk.AcceptAsync(order.Number, order.Version, SomeOrders.Today.AddDays(20), "Petra"));
+        var looked = (await _shop.Changing.CancelLetterAsync(order.Number, "Never pays.", "As you asked on the phone.", "Petra")).Value!;
+        order = await StepAsync(order, () => _shop.Changing.CancelAsync(order.Number, order.Version, "Never pays.", "Petra", "As you asked on the phone."));
+
+        var sent = (await _shop.Outbox.OfOrderAsync(order.Number))[^1];
+
+        Assert.Equal(looked.Text, sent.Text);
+        Assert.Contains("your order is cancelled.\n\nAs you asked on the phone.", sent.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Never pays", sent.Text, StringComparison.Ordinal);
+        Assert.Equal(("As you asked on the phone.", true), (order.History[^1].Told, order.History[^1].What.StartsWith("Never pays.", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public async Task Enquiry_sent_twice_is_told_once()
     {
         var order = await SubmitAsync();
@@ -92,7 +141,7 @@ public sealed class LettersTests : IAsyncLifetime
     {
         var mail = Assert.Single(await _shop.Outbox.OfOrderAsync((await SubmitAsync()).Number));
         await using var db = _shop.Db();
-        db.Add(OutgoingMail.Write(mail.EventKey, mail.OrderNumber, mail.To, new Letter("again", "again"), "grindshop.example", TestShop.Now));
+        db.Add(OutgoingMail.Write(mail.EventKey, mail.OrderNumber!, mail.To, new Letter("again", "again"), "grindshop.example", TestShop.Now));
 
         var refused = await Assert.ThrowsAsync<DbUpdateException>(() => db.SaveChangesAsync());
 

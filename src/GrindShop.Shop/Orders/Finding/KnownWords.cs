@@ -31,8 +31,15 @@ internal static class KnownWords
     /// <summary>The words of a row are replaced whenever it changes; what is there already is taken in now.</summary>
     private static void Follow(MigrationBuilder migration, WordSource source)
     {
+        Change(migration, source);
+        migration.Sql($"CREATE TRIGGER {source.Table}_known_words AFTER {source.When} ON {source.Table} FOR EACH ROW EXECUTE FUNCTION {source.Table}_known_words();");
+        migration.Sql(Take(source, source.Table));
+    }
+
+    /// <summary>Other words are taken of the rows that are written from now on.</summary>
+    public static void Change(MigrationBuilder migration, WordSource source) =>
         migration.Sql($"""
-            CREATE FUNCTION {source.Table}_known_words() RETURNS trigger LANGUAGE plpgsql AS $$
+            CREATE OR REPLACE FUNCTION {source.Table}_known_words() RETURNS trigger LANGUAGE plpgsql AS $$
             BEGIN
                 IF TG_OP <> 'INSERT' THEN
                     DELETE FROM known_words WHERE source = '{source.Table}' AND source_id = OLD.id;
@@ -43,9 +50,6 @@ internal static class KnownWords
                 RETURN NULL;
             END $$;
             """);
-        migration.Sql($"CREATE TRIGGER {source.Table}_known_words AFTER {source.When} ON {source.Table} FOR EACH ROW EXECUTE FUNCTION {source.Table}_known_words();");
-        migration.Sql(Take(source, source.Table));
-    }
 
     private static void Unfollow(MigrationBuilder migration, WordSource source)
     {

@@ -6,7 +6,7 @@ namespace GrindShop.Shop.Orders.Finding;
 
 /// <summary>
 /// Finds orders, open and closed, by anything known of them: customer, address, phone in any spelling, numbers, parts, lots, and every word of
-/// specification, questions, letters and history.
+/// specification, questions, mails and history.
 /// </summary>
 public sealed class OrderSearch(IDbContextFactory<ShopDb> factory)
 {

@@ -45,8 +45,11 @@ internal static class WordSources
         new("order_replies", "INSERT", Of("(SELECT q.order_id FROM order_questions q WHERE q.id = r.question_id)", "answer", Asked, "concat_ws(' ', r.value, r.words)")),
         new("deposits", "INSERT", Of("r.order_id", "payment", Said, "r.note")),
         new("job_events", "INSERT", Of("(SELECT j.order_id FROM jobs j WHERE j.id = r.job_id)", "floor", Said, "r.why")),
-        new("outgoing_mails", "INSERT", Of("(SELECT o.id FROM orders o WHERE o.number = r.order_number)", "letter", Written, "concat_ws(' ', r.subject, r.text)")),
+        Letters,
     ];
+
+    /// <summary>Letters to customers; what is written to vendors is of no order.</summary>
+    public static WordSource Letters => new("outgoing_mails", "INSERT", Of("(SELECT o.id FROM orders o WHERE o.number = r.order_number)", "letter", Written, "CASE WHEN r.order_number IS NOT NULL THEN concat_ws(' ', r.subject, r.text) END"));
 
     /// <summary>Numbers to be called back, and letters that came in: followed since there are any.</summary>
     public static readonly IReadOnlyList<WordSource> Later =

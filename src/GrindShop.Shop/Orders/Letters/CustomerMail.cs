@@ -6,7 +6,7 @@ using Microsoft.EntityFrameworkCore;
 namespace GrindShop.Shop.Orders;
 
 /// <summary>Tells customers by e-mail what became of their orders.</summary>
-public sealed class CustomerMail(Catalog catalog, MailSettings settings)
+public sealed class CustomerMail(IDbContextFactory<ShopDb> factory, Catalog catalog, MailSettings settings, TimeProvider clock)
 {
     /// <summary>
     /// Adds the mail of every history line that is about to be saved and that the customer is told of; the same transaction keeps both.
@@ -16,7 +16,7 @@ public sealed class CustomerMail(Catalog catalog, MailSettings settings)
     {
         if (EnquiryCheck.Email(order.Contact) is not { } to)
             return;
-        var letters = new Letters(await catalog.ContentAsync(cancel), settings.PublicAddress);
+        var letters = await LettersAsync(cancel);
         var answered = await AnsweredAsync(db, order.Number, cancel);
         foreach (var (place, line) in New(order))
             if (letters.Of(order, line) is { } letter)
@@ -31,14 +31,31 @@ public sealed class CustomerMail(Catalog catalog, MailSettings settings)
 
     /// <summary>What would be sent with these questions.</summary>
     public async Task<Letter> PreviewAsync(Order order, IReadOnlyList<string> questions, CancellationToken cancel = default) =>
-        new Letters(await catalog.ContentAsync(cancel), settings.PublicAddress).Questions(order, questions);
+        (await LettersAsync(cancel)).Questions(order, questions);
+
+    /// <summary>The letter of what was just done to a copy of an order that nobody saves.</summary>
+    public async Task<Outcome<Letter>> OfCopyAsync(Order copy, CancellationToken cancel)
+    {
+        var letters = await LettersAsync(cancel);
+        return New(copy).Select(line => letters.Of(copy, line.Line)).OfType<Letter>().LastOrDefault() is { } letter
+            ? letter
+            : new Refusal("noLetter", "Nothing is written to the customer about this.");
+    }
+
+    private async Task<Letters> LettersAsync(CancellationToken cancel)
+    {
+        var content = await catalog.ContentAsync(cancel);
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        var prices = new PriceRules(await db.PriceListAsync(cancel), content.Rules.Settings.BlankMarkup);
+        return new Letters(content, settings.PublicAddress, prices, content.Rules.Settings.Today(clock.GetUtcNow()));
+    }
 
     /// <summary>What a customer without an address has to be told by word: the letter of the last event, as it would have gone out; null where there is an address or nothing to tell.</summary>
     public async Task<Letter?> ToTellAsync(Order order, CancellationToken cancel = default)
     {
         if (order.HasAddress)
             return null;
-        var letters = new Letters(await catalog.ContentAsync(cancel), settings.PublicAddress);
+        var letters = await LettersAsync(cancel);
         var last = order.History.OrderByDescending(line => line.Id).TakeWhile(line => line.Kind != OrderEventKind.Corrected);
         return last.Select(line => letters.Of(order, line)).FirstOrDefault(letter => letter is not null);
     }

@@ -61,6 +61,18 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
     public static string Price(Order order) => List(
         $"Price of order {order.Number}", [.. order.PriceLines.Select(line => $"{line.Text}: {PriceRules.Dollars(line.Amount)}"), $"Together: {PriceRules.Dollars(order.Price)}"]);
 
+    /// <summary>Price range and shipping day of a new grind before anybody has priced it, with empty lines around it; nothing where the list has no price.</summary>
+    public string Likely(Order order, PriceRules prices, DateOnly today)
+    {
+        if (order.Cams is not [{ Kind: WorkKind.NewGrind, Answer: { } answer } cam] || Outlook.Of(answer, content, prices, today) is not { Least: { } least, Most: { } most, ShipsOn: { } day })
+            return "";
+        var price = least == most ? PriceRules.Dollars(least) : $"{PriceRules.Dollars(least)} to {PriceRules.Dollars(most)}, depending on the blank";
+        return $"\n{List("What to expect", [$"Likely price{(cam.Quantity > 1 ? " of each" : "")}: {price}.", $"Ordered today, it could leave the shop by {Day(day)}.", "The price we name and the day we promise decide; these follow from our price list and our usual days."])}\n";
+    }
+
+    /// <summary>When the cams of a quote would ship, as a sentence behind another.</summary>
+    public static string Ships(Quote quote) => quote.ShipOn is { } day ? $" Accepted on the day of the quote, it would leave the shop by {Day(day)}." : "";
+
     public static string Changes(OrderRevision revision) => List($"Change {revision.Number}", revision.Changes.Select(change => $"{change.Name}: {change.Was ?? "nothing"} -> {change.Now ?? "nothing"}"));
 
     public static string Day(DateOnly day) => day.ToString("dddd, MMMM d, yyyy", Plain);

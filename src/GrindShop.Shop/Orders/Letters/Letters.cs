@@ -4,7 +4,9 @@ using GrindShop.Shop.Mail;
 namespace GrindShop.Shop.Orders;
 
 /// <summary>What the shop writes to its customers, all of it in one place: plain text with the figures that were computed.</summary>
-public sealed class Letters(CatalogContent content, string publicAddress)
+/// <param name="prices">The price list, for what a cam is likely to cost before anybody has priced it; null: nothing is said of it.</param>
+/// <param name="today">The day it is written, in the shop's zone.</param>
+public sealed class Letters(CatalogContent content, string publicAddress, PriceRules? prices = null, DateOnly today = default)
 {
     /// <summary>The spec card, printed when the mail goes out; a quote goes by its number.</summary>
     public const string SpecCard = "spec-card";
@@ -24,7 +26,7 @@ public sealed class Letters(CatalogContent content, string publicAddress)
         OrderEventKind.Declined => Declined(order, line.What),
         OrderEventKind.Expired => Expired(order),
         OrderEventKind.Revised => Revised(order),
-        OrderEventKind.Cancelled => Cancelled(order, line.What),
+        OrderEventKind.Cancelled => Cancelled(order, line.Told),
         _ => null,
     };
 
@@ -34,7 +36,7 @@ public sealed class Letters(CatalogContent content, string publicAddress)
         {_parts.Asked(order)}
 
         {(IsIncomplete(order) ? "Some things are still missing before we can say how it can be made. We will ask you." : _parts.Computed(order))}
-
+        {(prices is null ? "" : _parts.Likely(order, prices, today))}
         Somebody at the shop looks at it next{(IsIncomplete(order) ? "." : " and names a price.")}
 
         {_parts.Follow(order)}
@@ -62,7 +64,7 @@ public sealed class Letters(CatalogContent content, string publicAddress)
         {_parts.Computed(order)}
 
         Nothing is ordered yet: it waits for your word. Accept it on the page named below, answer this mail or call us.
-        {(order.CurrentQuote is { } quote ? $"The price is valid until {LetterParts.Day(quote.ValidUntil)}; the quote is attached." : "")}
+        {(order.CurrentQuote is { } quote ? $"The price is valid until {LetterParts.Day(quote.ValidUntil)}; the quote is attached.{LetterParts.Ships(quote)}" : "")}
 
         {_parts.Follow(order)}
 
@@ -119,11 +121,9 @@ public sealed class Letters(CatalogContent content, string publicAddress)
         {_parts.Follow(order)}
         """);
 
-    private Letter Cancelled(Order order, string why) => Letter(order, "cancelled", $"""
-        your order is cancelled.
-
-        {why}
-
+    private Letter Cancelled(Order order, string? told) => Letter(order, "cancelled", $"""
+        your order is cancelled.{(told is null ? "" : $"\n\n{told}")}
+        {(order.Received > 0 ? $"\nA deposit of {PriceRules.Dollars(order.Received)} was received; we settle it with you.\n" : "")}
         If this is a mistake, answer this mail or call us at once.
 
         {_parts.Follow(order)}

@@ -1,3 +1,4 @@
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Records;
@@ -32,7 +33,7 @@ public sealed class MailIntake(IDbContextFactory<ShopDb> factory, SpecIntake int
         return await MachineAsync(mail, true, cancel) is { } reason ? new Refusal("ownMail", reason) : await TakeAsync(arrived, true, by, cancel);
     }
 
-    /// <param name="byHand">A person has just looked at it: it is neither a machine's nor too many.</param>
+    /// <param name="byHand">A person has just looked at it: it is neither a machine's nor a vendor's nor too many.</param>
     public async Task<IncomingMail> TakeAsync(ArrivedMail arrived, bool byHand = false, string by = "e-mail", CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
@@ -61,6 +62,8 @@ public sealed class MailIntake(IDbContextFactory<ShopDb> factory, SpecIntake int
         if (arrived.Problem is not null || mail.From.Length == 0)
             return await KeepAsync(db, arrived, MailFate.PutAside, null, arrived.Problem ?? "It names no sender who could be answered.", cancel);
         var order = await OrderOfMail.FindAsync(db, mail, cancel);
+        if (order is null && !byHand && await OfVendorAsync(db, mail, cancel) is { } vendors)
+            return await KeepAsync(db, arrived, MailFate.PutAside, null, vendors, cancel);
         if (await MachineAsync(mail, byHand, cancel) is { } reason)
             return await KeepAsync(db, arrived, MailFate.Automatic, order?.Number, reason, cancel);
         if (order is not null)
@@ -75,6 +78,16 @@ public sealed class MailIntake(IDbContextFactory<ShopDb> factory, SpecIntake int
         var own = settings.Sender ?? (await catalog.ContentAsync(cancel)).Rules.Settings.Email;
         return string.Equals(mail.From, own, StringComparison.OrdinalIgnoreCase) ? "It comes from the shop's own address; it is not answered."
             : mail.IsAutomatic && !byHand ? "Written by a machine; it is not answered."
+            : null;
+    }
+
+    /// <summary>It is a vendor's, not a customer's; null where it is not.</summary>
+    private static async Task<string?> OfVendorAsync(ShopDb db, ReadMail mail, CancellationToken cancel)
+    {
+        if (await db.OutgoingMails.Where(sent => mail.Answers.Contains(sent.MessageId)).Select(sent => sent.PurchaseNumber).FirstOrDefaultAsync(cancel) is { } number)
+            return $"It answers the mail about purchase order {number}.";
+        return await db.Vendors.Where(vendor => vendor.Email != null && vendor.Email.ToLower() == mail.From).Select(vendor => vendor.Name).FirstOrDefaultAsync(cancel) is { } name
+            ? $"It comes from the vendor {name}."
             : null;
     }
 

@@ -588,6 +588,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnType("text")
                         .HasColumnName("code");
 
+                    b.Property<string>("Email")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)")
+                        .HasColumnName("email");
+
                     b.Property<string>("Kind")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -856,13 +861,12 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasKey("Id")
                         .HasName("pk_purchase_orders");
 
+                    b.HasAlternateKey("Number")
+                        .HasName("ak_purchase_orders_number");
+
                     b.HasIndex("CommandKey")
                         .IsUnique()
                         .HasDatabaseName("ix_purchase_orders_command_key");
-
-                    b.HasIndex("Number")
-                        .IsUnique()
-                        .HasDatabaseName("ix_purchase_orders_number");
 
                     b.HasIndex("State")
                         .HasDatabaseName("ix_purchase_orders_state");
@@ -1718,7 +1722,6 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasColumnName("next_attempt_at");
 
                     b.Property<string>("OrderNumber")
-                        .IsRequired()
                         .HasMaxLength(20)
                         .HasColumnType("character varying(20)")
                         .HasColumnName("order_number");
@@ -1727,6 +1730,11 @@ namespace GrindShop.Shop.Records.Migrations
                         .IsRequired()
                         .HasColumnType("text[]")
                         .HasColumnName("papers");
+
+                    b.Property<string>("PurchaseNumber")
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)")
+                        .HasColumnName("purchase_number");
 
                     b.Property<DateTimeOffset?>("SentAt")
                         .HasColumnType("timestamp with time zone")
@@ -1788,8 +1796,13 @@ namespace GrindShop.Shop.Records.Migrations
                     b.HasIndex("OrderNumber")
                         .HasDatabaseName("ix_outgoing_mails_order_number");
 
+                    b.HasIndex("PurchaseNumber")
+                        .HasDatabaseName("ix_outgoing_mails_purchase_number");
+
                     b.ToTable("outgoing_mails", null, t =>
                         {
+                            t.HasCheckConstraint("ck_outgoing_mails_about", "(order_number IS NULL) <> (purchase_number IS NULL)");
+
                             t.HasCheckConstraint("ck_outgoing_mails_lease", "(state = 'Sending') = (lease_until IS NOT NULL)");
 
                             t.HasCheckConstraint("ck_outgoing_mails_one_line", "\"subject\" !~ '[\\r\\n]' AND \"to\" !~ '[\\r\\n]'");
@@ -2293,6 +2306,11 @@ namespace GrindShop.Shop.Records.Migrations
                     b.Property<int>("OrderId")
                         .HasColumnType("integer")
                         .HasColumnName("order_id");
+
+                    b.Property<string>("Told")
+                        .HasMaxLength(1000)
+                        .HasColumnType("character varying(1000)")
+                        .HasColumnName("told");
 
                     b.Property<string>("What")
                         .IsRequired()
@@ -3607,8 +3625,14 @@ namespace GrindShop.Shop.Records.Migrations
                         .HasForeignKey("OrderNumber")
                         .HasPrincipalKey("Number")
                         .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired()
                         .HasConstraintName("fk_outgoing_mails_orders_order_number");
+
+                    b.HasOne("GrindShop.Shop.Buying.PurchaseOrder", null)
+                        .WithMany()
+                        .HasForeignKey("PurchaseNumber")
+                        .HasPrincipalKey("Number")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .HasConstraintName("fk_outgoing_mails_purchase_orders_purchase_number");
                 });
 
             modelBuilder.Entity("GrindShop.Shop.Orders.BasePrice", b =>
