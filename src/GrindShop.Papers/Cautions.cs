@@ -10,12 +10,14 @@ internal static class Cautions
         "Local codes, the wheel maker's marking and licensed heat-treaters' practice decide; this sheet does not replace them.",
     ];
 
+    public const string DistributorGear = "Distributor gear: check the contact pattern early and look at the wear again after the first hours.";
+
     // The two clearances are common practice, quoted from memory; no published source.
     public static readonly string[] Engine =
     [
         "Piston-to-valve clearance: check it on this engine. Usual smallest figures quoted are .080 in intake and .100 in exhaust (common practice); the engine builder's own figures win.",
         "Check coil bind, retainer-to-seal clearance at full lift, and rocker and pushrod geometry.",
-        "Distributor gear: check the contact pattern early and look at the wear again after the first hours.",
+        DistributorGear,
         "Flat tappets: the right oil, spring load and break-in procedure, as the makers of oil, springs and lifters give them.",
         "Lash is set as the maker of the valve train says, hot or cold; hydraulic lifters run none: set their preload as their maker says.",
         "Durations are counted on lifter lift, not on valve lift. The figures are a planning aid: the builder verifies them on the engine.",

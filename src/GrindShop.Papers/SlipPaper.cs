@@ -17,7 +17,7 @@ public static class SlipPaper
         sheet.Rule(Edge, 43, Width - 2 * Edge);
         sheet.Text(Edge, 74, order.Number, Weight.Bold, 30, mostWidth: Text);
         sheet.Text(Edge, 88, order.Contact.Name ?? order.Customer.Name, Weight.SemiBold, 10, mostWidth: Text);
-        sheet.Text(Edge, 101, $"Taken in {Figures.Day(shop.ShopTime(order.ReceivedAt))}", Weight.Regular, 8.5, mostWidth: Text);
+        sheet.Text(Edge, 101, $"Taken in {Figures.Day(shop.Today(order.ReceivedAt))}", Weight.Regular, 8.5, mostWidth: Text);
         Cams(sheet, order);
         QrSquare.Draw(sheet, Width - Code - Edge / 2, 50, Code, facts.TrackUrl);
         sheet.Rule(Edge, 166, Width - 2 * Edge);

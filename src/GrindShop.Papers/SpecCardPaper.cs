@@ -14,11 +14,13 @@ public static class SpecCardPaper
     private static readonly Table SideRows = new(16, 10, new("Setting", 112), new("", 50, Align.Decimal, 24), new("unit", 48));
     private static readonly Table EventRows = new(16, 10, new("Event", 112), new("crank deg", 50, Align.Decimal, 24), new("", 48));
 
-    /// <summary>A PDF of one Letter-size page.</summary>
+    /// <summary>A PDF of one Letter-size page; of the customer's own cam what was done to it.</summary>
     /// <exception cref="ArgumentException">The order was never judged.</exception>
     public static byte[] Print(SpecCardFacts facts)
     {
         ArgumentNullException.ThrowIfNull(facts);
+        if (facts.Job.BlankLot is null)
+            return RepairCard.Print(facts);
         var cam = new JobCam(facts.Job);
         var sheet = new Sheet($"Spec card {facts.Job.Code}", facts.Shop, facts.PrintedAt);
         var y = Band(sheet, facts, cam, ShopHead.Draw(sheet, facts.Shop, "Spec card", facts.Job.Code));

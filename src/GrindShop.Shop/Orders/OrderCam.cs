@@ -68,6 +68,10 @@ public sealed class OrderCam
     /// <summary>Which cam gets which gear; null for any other work.</summary>
     public GearSwap? Gear { get; private set; }
 
+    /// <summary>What the owner's rules of now say to the gear that is to be pressed on; null for any other work.</summary>
+    public GearAdvice? GearAdvice(CatalogContent content) =>
+        Gear is { } gear && content.Family(Spec.EngineFamily) is { } family ? gear.Advice(family, Spec.DistributorGear, content.Rules) : null;
+
     /// <summary>Pieces that have a job.</summary>
     public int Started { get; internal set; }
 

@@ -50,8 +50,8 @@ public sealed class Job
     /// <summary>What the cam is made of, and where that lies.</summary>
     public string Metal => BlankLot is { } lot ? $"blank {lot.BlankPart.PartNumber}, lot {lot.LotNumber}, at {lot.Location}" : "the customer's own cam";
 
-    /// <summary>The cam that was judged for its metal can be described on a card.</summary>
-    public bool HasSpecCard => BlankLot is not null && Cam.Answer is not null;
+    /// <summary>A cam ground from a blank it was judged on, and every cam of the customer's: what was done to it can be said on a card.</summary>
+    public bool HasSpecCard => BlankLot is null || Cam.Answer is not null;
 
     /// <summary>What the lot gives, where that is not what was answered for its part.</summary>
     public BlankFit? LotFit { get; private set; }

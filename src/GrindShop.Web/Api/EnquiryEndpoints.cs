@@ -40,7 +40,23 @@ internal sealed record EnquiryResponse(string TrackingCode);
 
 internal sealed record TrackStage(string Stage, DateTimeOffset? DoneAt);
 
-internal sealed record TrackResponse(string Order, OrderState State, DateTimeOffset ReceivedAt, DateOnly? PromisedOn, decimal? PriceUsd, Verdict? Verdict, IReadOnlyList<TrackStage> Stages);
+internal sealed record TrackResponse(string Order, OrderState State, DateTimeOffset ReceivedAt, DateOnly? PromisedOn, decimal? PriceUsd, Verdict? Verdict, IReadOnlyList<TrackStage> Stages)
+{
+    /// <summary>Every cam of the order with the jobs of its pieces.</summary>
+    public IReadOnlyList<TrackCam> Cams { get; init; } = [];
+
+    /// <summary>Address of the quote that the price stands on.</summary>
+    public string? Quote { get; init; }
+}
+
+internal sealed record TrackCam(int Cam, WorkKind Kind, string? EngineFamily, int Pieces, int Shipped, Verdict? Verdict, IReadOnlyList<TrackJob> Jobs);
+
+/// <param name="Job">The job's code.</param>
+/// <param name="Next">The stage that waits to be done; null when it has shipped or ended.</param>
+/// <param name="ShippedAt">When it left.</param>
+/// <param name="SpecCard">Address of its spec card once it has shipped.</param>
+/// <param name="Stages">Its whole route.</param>
+internal sealed record TrackJob(string Job, string? Next, DateTimeOffset? ShippedAt, string? SpecCard, IReadOnlyList<TrackStage> Stages);
 
 /// <summary>POST enquiries and GET track: how a customer's program sends a specification and follows it.</summary>
 internal static class EnquiryEndpoints
@@ -88,5 +104,15 @@ internal static class EnquiryEndpoints
 
     private static TrackResponse Tracked(Order order, IReadOnlyList<Job> jobs) => new(
         order.Number, order.State, order.ReceivedAt, order.PromisedOn, order.Price > 0 ? order.Price : null, order.First.Verdict,
-        [.. jobs.SelectMany(job => job.Steps).Select(step => new TrackStage(step.Stage.Words(), step.DoneAt))]);
+        [.. jobs.SelectMany(Stages)])
+    {
+        Cams = [.. order.Cams.Select(cam => new TrackCam(
+            cam.Ordinal, cam.Kind, cam.Spec.EngineFamily, cam.Quantity, cam.Shipped, cam.Verdict, [.. jobs.Where(job => job.OrderCamId == cam.Id).Select(job => Tracked(order, job))]))],
+        Quote = order.CurrentQuoteNumber is { } number ? $"/papers/quote/{order.TrackingCode}/{number}.pdf" : null,
+    };
+
+    private static TrackJob Tracked(Order order, Job job) => new(
+        job.Code, job.Current?.Stage.Words(), job.ShippedAt, job is { ShippedAt: not null, HasSpecCard: true } ? $"/papers/spec-card/{order.TrackingCode}/{job.Code}.pdf" : null, [.. Stages(job)]);
+
+    private static IEnumerable<TrackStage> Stages(Job job) => job.Steps.Select(step => new TrackStage(step.Stage.Words(), step.DoneAt));
 }

@@ -38,7 +38,8 @@ internal sealed class MailedPapers(OrderDesk desk, JobFloor floor, Purchasing pu
     {
         if ((await floor.JobsOfAsync(orderNumber, cancel)).LastOrDefault(job => job.ShippedAt is not null && job.HasSpecCard) is not { } job)
             return null;
-        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
-        return new PrintedPaper($"spec-card-{job.Code}.pdf", SpecCardPaper.Print(new SpecCardFacts(job, settings, clock.GetUtcNow())));
+        var content = await catalog.ContentAsync(cancel);
+        var facts = new SpecCardFacts(job, content.Rules.Settings, clock.GetUtcNow()) { Gear = job.Cam.GearAdvice(content) };
+        return new PrintedPaper($"spec-card-{job.Code}.pdf", SpecCardPaper.Print(facts));
     }
 }

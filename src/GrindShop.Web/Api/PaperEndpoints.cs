@@ -56,12 +56,9 @@ internal static class PaperEndpoints
             return Results.NotFound();
         var content = await catalog.ContentAsync(cancel);
         var address = $"{Address(http, configuration)}/floor/jobs/{job.Code}";
-        var facts = new TravelerFacts(job, content.Rules.Settings, address, clock.GetUtcNow()) { Gear = GearAdvice(job, content) };
+        var facts = new TravelerFacts(job, content.Rules.Settings, address, clock.GetUtcNow()) { Gear = job.Cam.GearAdvice(content) };
         return Results.File(TravelerPaper.Print(facts), Pdf);
     }
-
-    private static GearAdvice? GearAdvice(Job job, CatalogContent content) =>
-        job.Cam.Gear is { } gear && content.Family(job.Cam.Spec.EngineFamily) is { } family ? gear.Advice(family, job.Cam.Spec.DistributorGear, content.Rules) : null;
 
     private static async Task<IResult> SlipAsync(string number, HttpRequest http, IConfiguration configuration, OrderDesk desk, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {
@@ -102,7 +99,7 @@ internal static class PaperEndpoints
 
     private static async Task<IResult> SpecCardAsync(Job job, Catalog catalog, TimeProvider clock, CancellationToken cancel)
     {
-        var settings = (await catalog.ContentAsync(cancel)).Rules.Settings;
-        return Results.File(SpecCardPaper.Print(new SpecCardFacts(job, settings, clock.GetUtcNow())), Pdf);
+        var content = await catalog.ContentAsync(cancel);
+        return Results.File(SpecCardPaper.Print(new SpecCardFacts(job, content.Rules.Settings, clock.GetUtcNow()) { Gear = job.Cam.GearAdvice(content) }), Pdf);
     }
 }

@@ -28,7 +28,7 @@ public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
     /// <summary>Of several pieces only the next thing that happens to each, and when it left.</summary>
     private static IEnumerable<(string, DateTimeOffset?)> Pieces(Order order, IReadOnlyList<Job> jobs) =>
     [
-        .. jobs.Select(job => ($"{job.Code}: {(job.Current is { } step ? $"next, {TrackWords.Of(step.Stage).ToLowerInvariant()}" : "shipped")}", job.ShippedAt)),
+        .. jobs.Where(job => job.IsOpen || job.ShippedAt is not null).OrderBy(job => job.Cam.Ordinal).Select(job => ($"{(order.Cams.Count > 1 ? $"Cam {job.Cam.Ordinal}, " : "")}{job.Code}: {(job.Current is { } step ? $"next, {TrackWords.Of(step.Stage).ToLowerInvariant()}" : "shipped")}", job.ShippedAt)),
         .. Enumerable.Repeat(("Ground, finished and inspected", (DateTimeOffset?)null), order.Cams.Sum(cam => cam.Waiting)),
     ];
 

@@ -82,7 +82,7 @@ public sealed class Letters(CatalogContent content, string publicAddress, PriceR
         """);
 
     private Letter Shipped(Order order) => Letter(order, "your camshaft has left the shop", $"""
-        your camshaft has left the shop.{(HasSpecCard(order) ? " Its spec card is attached: lifts, durations, valve events and the distributor gear to run." : "")}
+        your camshaft has left the shop.{(HasSpecCard(order) ? $" Its spec card is attached{(IsRepair(order) ? ": what was done, and what to mind before the engine runs" : ": lifts, durations, valve events and the distributor gear to run")}." : "")}
 
         {LetterParts.Cautions}
 
@@ -129,8 +129,8 @@ public sealed class Letters(CatalogContent content, string publicAddress, PriceR
         {_parts.Follow(order)}
         """);
 
-    /// <summary>Where a grind was computed; a cam that only got a new gear has none.</summary>
-    private static bool HasSpecCard(Order order) => order.Cams.Any(cam => cam.Answer is not null);
+    /// <summary>Where a grind was computed, or the customer's own cam was worked on.</summary>
+    private static bool HasSpecCard(Order order) => order.Cams.Any(cam => !cam.NeedsBlank || cam.Answer is not null);
 
     private static bool IsIncomplete(Order order) => order.Cams.Any(cam => cam.NeedsBlank && cam.Answer is null);
 
