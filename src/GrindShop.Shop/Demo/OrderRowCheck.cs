@@ -11,29 +11,39 @@ internal static class OrderRowCheck
 {
     public static void Check(CsvRow row, ScenarioOrder order, EngineFamily? family)
     {
-        var completed = SpecCompletion.Complete(order.Spec, family);
-        foreach (var problem in completed.InTheWay)
-            row.Wrong(problem.Field, problem.Message);
+        foreach (var cam in order.Cams)
+            foreach (var problem in Problems(cam.Entry, family))
+                row.Wrong(problem.Field, problem.Message);
         Needs(row, order);
         Days(row, order);
-        if (order is { At: { } stage, Blank: { } blank } && Stages.RouteFor(blank, null).All(step => step.Stage != stage))
-            row.Wrong("stage", $"A job on blank {blank.PartNumber} has no stage \"{stage.Words()}\".");
+        if (order.At is { } stage && order.Route(null).All(step => step.Stage != stage))
+            row.Wrong("stage", $"A job on {order.First.Blank?.PartNumber ?? "the customer's own cam"} has no stage \"{stage.Words()}\".");
+    }
+
+    private static IEnumerable<FieldProblem> Problems(CamEntry cam, EngineFamily? family)
+    {
+        var completed = SpecCompletion.Complete(cam.Spec, family);
+        return [.. cam.Kind == WorkKind.GearReplacement ? completed.Problems : completed.InTheWay, .. CamIntake.Problems(cam, family)];
     }
 
     private static void Needs(CsvRow row, ScenarioOrder order)
     {
-        var accepted = order.State is OrderState.Accepted or OrderState.InWork or OrderState.Shipped;
-        var quoted = accepted || order.State == OrderState.Quoted;
-        if (quoted && order.Blank is null)
+        var accepted = order.State.IsAgreed() || order.State == OrderState.Cancelled;
+        var quoted = accepted || order.State is OrderState.Quoted or OrderState.Expired;
+        if (quoted && order.Cams.Any(cam => cam.Entry.Kind == WorkKind.NewGrind && cam.Blank is null))
             row.Wrong("blankPart", "A priced order stands on a blank.");
         if (quoted && order.QuotedAfterDays is null)
             row.Wrong("quotedAfterDays", "A priced order was priced some day.");
-        if ((accepted || order.State == OrderState.Declined) && order.DecidedAfterDays is null)
-            row.Wrong("decidedAfterDays", "An accepted or declined order was decided some day.");
+        if ((accepted || order.State is OrderState.Declined or OrderState.WaitingForCustomer) && order.DecidedAfterDays is null)
+            row.Wrong("decidedAfterDays", "An order that was accepted, declined or asked about was so some day.");
         if (accepted && order.PromisedAfterDays is not >= 0)
             row.Wrong("promisedAfterDays", "An accepted order has a promised day.");
-        if (order.State == OrderState.Declined && order.DeclineReason is null)
-            row.Wrong("declineReason", "A declined order says why.");
+        if (order.State is OrderState.Declined or OrderState.Cancelled && order.DeclineReason is null)
+            row.Wrong("declineReason", "A declined or cancelled order says why.");
+        if ((order.State == OrderState.WaitingForCustomer) != (order.Asked is not null))
+            row.Wrong("asked", "An order that waits for its customer says what was asked, and only such a one.");
+        if (order.State == OrderState.Expired && order.QuotedDaysAgo <= ScenarioOrder.RunOutDays)
+            row.Wrong("quotedAfterDays", $"A price runs out after {ScenarioOrder.RunOutDays} days.");
     }
 
     private static void Days(CsvRow row, ScenarioOrder order)

@@ -19,14 +19,14 @@ internal static class OrderRows
             row.Text("customer");
             if (row.Known("customer", customers) is not { } customer)
                 continue;
-            var order = Order(row, customer, row.Known("blankPart", blanks));
+            var order = Order(row, customer, Cams(row, blanks));
             OrderRowCheck.Check(row, order, row.Known("engineFamily", families));
             orders.Add(order);
         }
         return orders;
     }
 
-    private static ScenarioOrder Order(CsvRow row, Contact customer, BlankPart? blank)
+    private static ScenarioOrder Order(CsvRow row, Contact customer, IReadOnlyList<ScenarioCam> cams)
     {
         var stage = row.Text("stage");
         var isState = Enum.TryParse<OrderState>(stage, ignoreCase: true, out var state);
@@ -37,8 +37,8 @@ internal static class OrderRows
             ReceivedDaysAgo = row.Whole("receivedDaysAgo"),
             Channel = row.Choice<OrderChannel>("channel"),
             Customer = customer,
-            Spec = Spec(row),
-            Blank = blank,
+            Cams = cams,
+            Asked = row.Maybe("asked"),
             State = isState ? state : OrderState.InWork,
             At = isState ? null : row.Choice<Stage>("stage"),
             QuotedAfterDays = row.MaybeWhole("quotedAfterDays"),
@@ -47,6 +47,23 @@ internal static class OrderRows
             StageSinceDaysAgo = row.Whole("stageSinceDaysAgo"),
             DeclineReason = row.Maybe("declineReason"),
         };
+    }
+
+    /// <summary>The cam of the row, and that of the engine's other side where it is ordered too.</summary>
+    private static IReadOnlyList<ScenarioCam> Cams(CsvRow row, IReadOnlyDictionary<string, BlankPart> blanks)
+    {
+        var first = new CamEntry
+        {
+            Spec = Spec(row),
+            Kind = row.MaybeChoice<WorkKind>("kind") ?? WorkKind.NewGrind,
+            Quantity = row.MaybeWhole("quantity") ?? 1,
+            ReceivedCondition = row.Maybe("condition"),
+            Gear = row.Maybe("gearMarks") is { } marks ? new GearSwap { Marks = marks, Old = CamGear.PressedIron, New = CamGear.PressedIron } : null,
+        };
+        var cams = new List<ScenarioCam> { new(first, row.Known("blankPart", blanks)) };
+        if (row.Known("otherSidePart", blanks) is { } other)
+            cams.Add(new ScenarioCam(first with { Spec = first.Spec with { Side = other.Side } }, other));
+        return cams;
     }
 
     private static CamSpec Spec(CsvRow row) => new()

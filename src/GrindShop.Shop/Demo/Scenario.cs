@@ -5,7 +5,7 @@ using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using Microsoft.EntityFrameworkCore;
 
-using Answers = System.Collections.Generic.IReadOnlyDictionary<GrindShop.Shop.Demo.ScenarioOrder, GrindShop.Shop.Feasibility.FeasibilityAnswer?>;
+using Answers = System.Collections.Generic.IReadOnlyDictionary<GrindShop.Shop.Demo.ScenarioCam, GrindShop.Shop.Feasibility.FeasibilityAnswer?>;
 
 namespace GrindShop.Shop.Demo;
 
@@ -69,7 +69,7 @@ public static class Scenario
         db.AddRange(customers.Values);
         var stories = new List<OrderStory>();
         foreach (var order in scenario.Orders.OrderByDescending(order => order.ReceivedDaysAgo).ThenBy(order => order.Order))
-            stories.Add(new OrderStory(order, answers[order], await db.NextOrderNumbersAsync(cancel), customers[order.Customer], shop, calendar));
+            stories.Add(new OrderStory(order, answers, await db.NextOrderNumbersAsync(cancel), customers[order.Customer], shop, calendar));
         return stories;
     }
 

@@ -12,13 +12,15 @@ internal sealed class ScenarioAnswers(ShopScenario scenario, ScenarioCalendar ca
     private readonly ILookup<string, PreparedBlank> _blanks = scenario.Blanks.AsParallel().AsOrdered().Select(PreparedBlank.Of).ToLookup(blank => blank.Part.EngineFamily.Code);
     private readonly ILookup<BlankPart, (DateTimeOffset At, int Change)> _stock = Came(scenario, calendar).Concat(Taken(scenario, calendar)).ToLookup(change => change.Part, change => (change.At, change.Change));
 
-    public Dictionary<ScenarioOrder, FeasibilityAnswer?> All(CancellationToken cancel) =>
-        scenario.Orders.AsParallel().WithCancellation(cancel).Select(order => (order, Answer: Answer(order))).ToDictionary(pair => pair.order, pair => pair.Answer);
+    public Dictionary<ScenarioCam, FeasibilityAnswer?> All(CancellationToken cancel) =>
+        scenario.Orders.SelectMany(order => order.Cams, (order, cam) => (order, cam)).AsParallel().WithCancellation(cancel)
+            .Select(pair => (pair.cam, Answer: Answer(pair.order, pair.cam.Entry))).ToDictionary(pair => pair.cam, pair => pair.Answer);
 
-    private FeasibilityAnswer? Answer(ScenarioOrder order)
+    /// <summary>A customer's own cam that nobody has measured yet cannot be judged.</summary>
+    private FeasibilityAnswer? Answer(ScenarioOrder order, CamEntry cam)
     {
-        var family = scenario.Families.FirstOrDefault(family => family.Code == order.Spec.EngineFamily);
-        if (SpecCompletion.Complete(order.Spec, family).Grind is not { } grind)
+        var family = scenario.Families.FirstOrDefault(family => family.Code == cam.Spec.EngineFamily);
+        if (cam.Kind != WorkKind.NewGrind || SpecCompletion.Complete(cam.Spec, family).Grind is not { } grind)
             return null;
         var at = calendar.At(order.ReceivedDaysAgo, ScenarioCalendar.Received);
         return FeasibilityJudge.Judge(grind, family!, _blanks[grind.EngineFamily].Select(blank => new StockedBlank(blank, Available(blank.Part, at))), _rules);
@@ -30,6 +32,6 @@ internal sealed class ScenarioAnswers(ShopScenario scenario, ScenarioCalendar ca
         scenario.Lots.Where(lot => lot.Quarantine is null).Select(lot => (lot.Part, calendar.At(lot.ReceivedDaysAgo, ScenarioCalendar.StockComes), lot.Quantity));
 
     private static IEnumerable<(BlankPart Part, DateTimeOffset At, int Change)> Taken(ShopScenario scenario, ScenarioCalendar calendar) => scenario.Orders
-        .Where(order => order.State is OrderState.InWork or OrderState.Shipped)
-        .Select(order => (order.Blank!, calendar.At(order.OpenedDaysAgo, ScenarioCalendar.Opened), -1));
+        .Where(order => order is { State: OrderState.InWork or OrderState.Shipped, First.Blank: not null })
+        .Select(order => (order.First.Blank!, calendar.At(order.OpenedDaysAgo, ScenarioCalendar.Opened), -1));
 }

@@ -11,14 +11,26 @@ internal static class ScenarioBuying
     {
         var problems = scenario.Terms.Select(row => Sell(db, row)).OfType<RowProblem>().ToList();
         var lots = shop.Lots.ToDictionary(lot => lot.LotNumber);
-        foreach (var rows in scenario.Purchases.GroupBy(row => row.Order).OrderByDescending(rows => rows.First().SentDaysAgo ?? -1).ThenBy(rows => rows.Key))
+        foreach (var rows in Orders(scenario))
         {
-            var story = new PurchaseStory(await db.NextPurchaseNumberAsync(cancel), [.. rows], lots, shop.Person(Roles.Owner, 0), calendar);
+            var story = new PurchaseStory(shop.PurchaseNumbers[rows.Key], [.. rows], lots, shop.Person(Roles.Owner, 0), calendar);
             problems.AddRange(story.Play());
             db.Add(story.Order);
         }
         return problems;
     }
+
+    /// <summary>The number of each purchase order, in the order in which they were sent; the lots that came on them name it.</summary>
+    public static async Task<IReadOnlyDictionary<int, string>> NumbersAsync(ShopDb db, ShopScenario scenario, CancellationToken cancel)
+    {
+        var numbers = new Dictionary<int, string>();
+        foreach (var rows in Orders(scenario))
+            numbers.Add(rows.Key, await db.NextPurchaseNumberAsync(cancel));
+        return numbers;
+    }
+
+    private static IEnumerable<IGrouping<int, ScenarioPurchase>> Orders(ShopScenario scenario) =>
+        scenario.Purchases.GroupBy(row => row.Order).OrderByDescending(rows => rows.First().SentDaysAgo ?? -1).ThenBy(rows => rows.Key);
 
     private static RowProblem? Sell(ShopDb db, ScenarioTerms row)
     {

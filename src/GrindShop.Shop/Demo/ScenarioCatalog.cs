@@ -16,7 +16,8 @@ internal static class ScenarioCatalog
 
     public static async Task<ScenarioShop> AddAsync(ShopDb db, ShopScenario scenario, ScenarioCalendar calendar, CancellationToken cancel)
     {
-        var lots = Lots(scenario, calendar);
+        var numbers = await ScenarioBuying.NumbersAsync(db, scenario, cancel);
+        var lots = Lots(scenario, numbers, calendar);
         if (!await db.Settings.AnyAsync(cancel))
             db.Add(scenario.Settings);
         db.AddRange(scenario.Families);
@@ -32,7 +33,7 @@ internal static class ScenarioCatalog
         await AddPeopleAsync(db, scenario.People, cancel);
         await db.SaveChangesAsync(cancel);
         var prices = new PriceRules(await db.PriceListAsync(cancel), scenario.Settings.BlankMarkup);
-        return new ScenarioShop(lots, prices, scenario.People, scenario.Vendors.FirstOrDefault(vendor => vendor.Kind == VendorKind.HeatTreater), scenario.Settings);
+        return new ScenarioShop(lots, numbers, prices, scenario.People, scenario.Vendors.FirstOrDefault(vendor => vendor.Kind == VendorKind.HeatTreater), scenario.Settings);
     }
 
     /// <summary>What customers may start from: the rules of thumb and the named grinds, set by the owner when the shop opened.</summary>
@@ -45,16 +46,17 @@ internal static class ScenarioCatalog
 
     private static string Owner(ShopScenario scenario) => scenario.People.FirstOrDefault(person => person.Role == Roles.Owner)?.Name ?? Roles.Owner;
 
-    private static List<BlankLot> Lots(ShopScenario scenario, ScenarioCalendar calendar)
+    private static List<BlankLot> Lots(ShopScenario scenario, IReadOnlyDictionary<int, string> numbers, ScenarioCalendar calendar)
     {
         var by = Owner(scenario);
-        return [.. scenario.Lots.Select(lot => Lot(lot, by, calendar))];
+        var purchases = scenario.Purchases.SelectMany(row => row.Lots, (row, lot) => (lot.LotNumber, Number: numbers[row.Order])).ToDictionary(lot => lot.LotNumber, lot => lot.Number);
+        return [.. scenario.Lots.Select(lot => Lot(lot, purchases.GetValueOrDefault(lot.LotNumber), by, calendar))];
     }
 
-    private static BlankLot Lot(ScenarioLot row, string by, ScenarioCalendar calendar)
+    private static BlankLot Lot(ScenarioLot row, string? purchase, string by, ScenarioCalendar calendar)
     {
         var at = calendar.At(row.ReceivedDaysAgo, ScenarioCalendar.StockComes);
-        var facts = new LotFacts { Supplier = row.Part.Supplier, HeatNumber = row.HeatNumber, Certificate = row.Certificate };
+        var facts = new LotFacts { Supplier = row.Part.Supplier, HeatNumber = row.HeatNumber, Certificate = row.Certificate, PurchaseLine = purchase };
         var lot = BlankLot.Receive(row.Part, row.LotNumber, row.Location, row.Quantity, by, at, facts);
         if (row.Sample is { } sample)
             lot.Measure(sample, by, calendar.At(row.SampledDaysAgo, ScenarioCalendar.StockComes));

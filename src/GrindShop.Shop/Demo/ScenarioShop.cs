@@ -5,11 +5,14 @@ using GrindShop.Shop.Records;
 namespace GrindShop.Shop.Demo;
 
 /// <summary>The shop while the scenario is played: its stock of the moment, its prices, its people and its heat-treater.</summary>
-internal sealed class ScenarioShop(IReadOnlyList<BlankLot> lots, PriceRules prices, IReadOnlyList<ScenarioPerson> people, Vendor? heatTreater, ShopSettings settings)
+internal sealed class ScenarioShop(IReadOnlyList<BlankLot> lots, IReadOnlyDictionary<int, string> purchaseNumbers, PriceRules prices, IReadOnlyList<ScenarioPerson> people, Vendor? heatTreater, ShopSettings settings)
 {
     private readonly ILookup<BlankPart, BlankLot> _lots = lots.OrderBy(lot => lot.ReceivedAt).ToLookup(lot => lot.BlankPart);
 
     public IReadOnlyList<BlankLot> Lots { get; } = lots;
+
+    /// <summary>The number of each purchase order of the scenario.</summary>
+    public IReadOnlyDictionary<int, string> PurchaseNumbers { get; } = purchaseNumbers;
 
     public PriceRules Prices { get; } = prices;
 

@@ -59,6 +59,14 @@ public sealed record ScenarioBasePrice(string EngineFamily, LifterType Lifter, d
 /// <summary>Somebody who may sign in.</summary>
 public sealed record ScenarioPerson(string UserName, string Name, string Role, string Password);
 
+/// <summary>One cam of an order and the blank it is, or would be, ground from.</summary>
+public sealed class ScenarioCam(CamEntry entry, BlankPart? blank)
+{
+    public CamEntry Entry { get; } = entry;
+
+    public BlankPart? Blank { get; } = blank;
+}
+
 /// <summary>An order with how far it has come. Days count back from the day of loading, or forward from the step before.</summary>
 public sealed record ScenarioOrder
 {
@@ -73,10 +81,13 @@ public sealed record ScenarioOrder
 
     public required Contact Customer { get; init; }
 
-    public required CamSpec Spec { get; init; }
+    /// <summary>The cams of the order, at least one; jobs are played for the first.</summary>
+    public required IReadOnlyList<ScenarioCam> Cams { get; init; }
 
-    /// <summary>The blank it is, or would be, ground from.</summary>
-    public BlankPart? Blank { get; init; }
+    public ScenarioCam First => Cams[0];
+
+    /// <summary>What the customer was asked and has not answered; for an order that waits for it.</summary>
+    public string? Asked { get; init; }
 
     public required OrderState State { get; init; }
 
@@ -91,11 +102,20 @@ public sealed record ScenarioOrder
 
     public required int StageSinceDaysAgo { get; init; }
 
+    /// <summary>Why it came to nothing: declined, cancelled, or given up by the customer.</summary>
     public string? DeclineReason { get; init; }
 
     public int QuotedDaysAgo => ReceivedDaysAgo - (QuotedAfterDays ?? 0);
 
     public int DecidedDaysAgo => QuotedDaysAgo - (DecidedAfterDays ?? 0);
+
+    /// <summary>A price was valid for so long that it has surely run out; weekends count as the Friday before.</summary>
+    public const int RunOutDays = QuoteOffer.UsualDays + 3;
+
+    public int RanOutDaysAgo => QuotedDaysAgo - RunOutDays;
+
+    /// <summary>What the first cam passes.</summary>
+    public IReadOnlyList<RouteStage> Route(Vendor? heatTreater) => First.Blank is { } blank ? Stages.RouteFor(blank, heatTreater) : Stages.RouteFor(First.Entry.Kind);
 
     /// <summary>When its blank was taken: with the acceptance, or for a job that has only just been put to work, the day it was.</summary>
     public int OpenedDaysAgo => At is Stage.Grind or Stage.RoughGrind ? StageSinceDaysAgo : DecidedDaysAgo;

@@ -121,8 +121,10 @@ public class DemoScenarioTests
         var orders = SeedFiles.Scenario.Orders;
 
         Assert.True(orders.Count >= 200);
-        OrderState[] states = [OrderState.New, OrderState.Quoted, OrderState.Accepted, OrderState.InWork, OrderState.Shipped, OrderState.Declined];
-        Assert.Equal(states, orders.Select(order => order.State).Distinct().Order());
+        Assert.Equal(Enum.GetValues<OrderState>().Order(), orders.Select(order => order.State).Distinct().Order());
+        Assert.Equal(Enum.GetValues<WorkKind>().Order(), orders.SelectMany(order => order.Cams).Select(cam => cam.Entry.Kind).Distinct().Order());
+        Assert.Contains(orders, order => order.Cams.Count > 1);
+        Assert.Contains(orders, order => order.First.Entry.Quantity > 1);
         Assert.Equal(Enum.GetValues<OrderChannel>().Order(), orders.Select(order => order.Channel).Distinct().Order());
         Assert.InRange(orders.Count(order => order.State == OrderState.Shipped) / (double)orders.Count, .55, .65);
     }

@@ -13,14 +13,14 @@ public class PriceRulesTests
     [Fact]
     public void Every_order_of_the_demo_costs_base_blank_and_the_adders_that_apply()
     {
-        var priced = SeedFiles.Scenario.Orders.Where(order => order.Blank is not null).ToList();
+        var priced = SeedFiles.Scenario.Orders.Where(order => order.First.Blank is not null).ToList();
 
         Assert.True(priced.Count > 100);
         Assert.All(priced, order =>
         {
-            var grind = Wishes.Grind(order.Spec);
-            var fit = Shelf.Fit(grind, Shelf.Blank(order.Blank!.PartNumber)) with { InStock = order.Order % 2 == 0 };
-            Assert.Equal(Expected(grind, order.Blank, fit), Lines(grind, order.Blank, fit, []).Sum(line => line.Amount));
+            var grind = Wishes.Grind(order.First.Entry.Spec);
+            var fit = Shelf.Fit(grind, Shelf.Blank(order.First.Blank!.PartNumber)) with { InStock = order.Order % 2 == 0 };
+            Assert.Equal(Expected(grind, order.First.Blank, fit), Lines(grind, order.First.Blank, fit, []).Sum(line => line.Amount));
         });
     }
 

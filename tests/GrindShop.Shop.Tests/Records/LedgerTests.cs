@@ -32,7 +32,7 @@ public sealed class LedgerTests(LedgerTests.OneScenario scenario) : IClassFixtur
     [InlineData("UPDATE orders SET promised_on = NULL")]
     [InlineData("UPDATE order_cams SET started = quantity + 1")]
     [InlineData("UPDATE order_cams SET shipped = started + 1")]
-    [InlineData("UPDATE customers SET email = NULL, phone = NULL")]
+    [InlineData("UPDATE orders SET contact = '{}' WHERE channel = 'Web'")]
     [InlineData("UPDATE blank_parts SET case_depth_in = NULL")]
     [InlineData("INSERT INTO settings SELECT 2, shop_name, address, phone, email, time_zone, cleanup_in, least_induction_case_in, least_carburized_case_in, usual_grind_days, heat_treat_extra_days, blank_markup FROM settings")]
     public async Task Impossible_rows_are_refused(string statement) =>

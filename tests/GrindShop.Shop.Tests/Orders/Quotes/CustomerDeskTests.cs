@@ -36,7 +36,7 @@ public sealed class CustomerDeskTests : IAsyncLifetime
         Assert.All(outcomes, outcome => Assert.True(outcome.Succeeded));
         var order = await FindAsync();
         Assert.Equal((OrderState.Accepted, "Una Thornquist"), (order.State, order.AcceptedBy));
-        Assert.Equal("Q1202-1 accepted by Una Thornquist on the tracking page; promised for 2026-03-25.", Assert.Single(order.History, line => line.Kind == OrderEventKind.Accepted).What);
+        Assert.Equal("Q1206-1 accepted by Una Thornquist on the tracking page; promised for 2026-03-25.", Assert.Single(order.History, line => line.Kind == OrderEventKind.Accepted).What);
     }
 
     [Fact]
@@ -45,8 +45,8 @@ public sealed class CustomerDeskTests : IAsyncLifetime
         var first = Json((await FindAsync()).Quotes[0]);
         await QuoteAsync(280);
 
-        Assert.Equal("otherQuote", (await AcceptAsync(_one, "Q1202-1")).Refusal!.Code);
-        Assert.True((await AcceptAsync(_one, "Q1202-2")).Succeeded);
+        Assert.Equal("otherQuote", (await AcceptAsync(_one, "Q1206-1")).Refusal!.Code);
+        Assert.True((await AcceptAsync(_one, "Q1206-2")).Succeeded);
         var order = await FindAsync();
         Assert.Equal((280m, 2), (order.Price, order.Quotes.Count));
         Assert.Equal(first, Json(order.Quotes[0]));
@@ -66,13 +66,13 @@ public sealed class CustomerDeskTests : IAsyncLifetime
     [InlineData("U", true, "noName")]
     [InlineData("Una", false, "notTicked")]
     public async Task A_yes_is_signed_and_ticked(string name, bool agrees, string refusal) =>
-        Assert.Equal(refusal, (await _one.Customer.AcceptAsync(_order.TrackingCode, "Q1202-1", name, agrees)).Refusal!.Code);
+        Assert.Equal(refusal, (await _one.Customer.AcceptAsync(_order.TrackingCode, "Q1206-1", name, agrees)).Refusal!.Code);
 
     [Fact]
     public async Task A_no_stands_with_its_reason_and_cannot_become_a_yes()
     {
-        Assert.True((await _one.Customer.DeclineAsync(_order.TrackingCode, "Q1202-1", "Una", "Too dear.")).Succeeded);
-        Assert.True((await _one.Customer.DeclineAsync(_order.TrackingCode, "Q1202-1", "Una", "Too dear.")).Succeeded);
+        Assert.True((await _one.Customer.DeclineAsync(_order.TrackingCode, "Q1206-1", "Una", "Too dear.")).Succeeded);
+        Assert.True((await _one.Customer.DeclineAsync(_order.TrackingCode, "Q1206-1", "Una", "Too dear.")).Succeeded);
 
         Assert.Equal("wrongState", (await AcceptAsync(_one)).Refusal!.Code);
         var order = await FindAsync();
@@ -92,7 +92,7 @@ public sealed class CustomerDeskTests : IAsyncLifetime
         Assert.Single(expired.History, line => line.Kind == OrderEventKind.Expired);
         Assert.Equal(0, await _one.Desk.ExpireQuotesAsync());
         Assert.True((await QuoteAsync(300)).Succeeded);
-        Assert.True((await AcceptAsync(_one, "Q1202-2")).Succeeded);
+        Assert.True((await AcceptAsync(_one, "Q1206-2")).Succeeded);
     }
 
     [Fact]
@@ -125,7 +125,7 @@ public sealed class CustomerDeskTests : IAsyncLifetime
         return await _one.Desk.QuoteAsync(order!.Number, order.Version, SomeOrders.Blank, [new PriceLine("base", "Grinding", amount)], "Petra");
     }
 
-    private Task<Outcome<Order>> AcceptAsync(TestShop shop, string quote = "Q1202-1") => shop.Customer.AcceptAsync(_order.TrackingCode, quote, "Una Thornquist", agrees: true);
+    private Task<Outcome<Order>> AcceptAsync(TestShop shop, string quote = "Q1206-1") => shop.Customer.AcceptAsync(_order.TrackingCode, quote, "Una Thornquist", agrees: true);
 
     private async Task<Order> FindAsync() => (await _one.Desk.FindAsync(_order.Number))!;
 

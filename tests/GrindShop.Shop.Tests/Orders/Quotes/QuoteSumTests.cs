@@ -71,6 +71,8 @@ public class QuoteSumTests
 
     private static decimal Expected(QuotedCam cam)
     {
+        if (cam.Kind != WorkKind.NewGrind)
+            return cam.Quantity * Amount("repairs", price => Is(price, "engineFamily", cam.Spec.EngineFamily!) && Is(price, "kind", JsonNamingPolicy.CamelCase.ConvertName(cam.Kind.ToString())));
         var (blank, grind, fit) = (Blanks[cam.PartNumber!], cam.Grind!, cam.Fit!);
         var lifter = JsonNamingPolicy.CamelCase.ConvertName(grind.Lifter.ToString());
         var sum = Prices["basePrices"]!.AsArray().Single(price => Is(price, "engineFamily", grind.EngineFamily) && Is(price, "lifter", lifter))!["amount"]!.GetValue<decimal>();
