@@ -58,6 +58,14 @@ public sealed class AccessibilityTests(Browser browser) : IClassFixture<Browser>
         await page.SelectOptionAsync("#kind", "Regrind");
         await Assertions.Expect(page.Locator("#measured")).ToBeVisibleAsync();
         await CheckAsync(page, "/desk-price light");
+        await page.SelectOptionAsync("#kind", "GearReplacement");
+        await Assertions.Expect(page.Locator("#gears")).ToBeVisibleAsync();
+        await CheckAsync(page, "/desk-gear light");
+        await page.OpenAsync("/desk/call");
+        await page.CheckAsync("#kind-GearReplacement");
+        await Assertions.Expect(page.Locator("#gears")).ToBeVisibleAsync();
+        await CheckAsync(page, "/desk-call-gear light");
+        await page.OpenAsync("/desk/orders/C1190");
         await page.OpenAsync((await page.Locator("a[href^='/track/']").First.GetAttributeAsync("href"))!);
         await page.ClickAsync(".answer summary");
         await CheckAsync(page, "/track-quoted light");

@@ -42,11 +42,14 @@ public sealed partial class RepairTests(Browser browser) : IClassFixture<Browser
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator("#state")).ToHaveTextAsync("quoted");
         await Expect(page.Locator(".price-lines tfoot .sum")).ToHaveTextAsync("$255.00");
+        await Expect(page.Locator(".notice").First).ToBeFocusedAsync();
         await page.TabToAsync("accept");
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator("#promised")).Not.ToHaveTextAsync("no date yet");
+        await Expect(page.Locator(".notice").First).ToBeFocusedAsync();
         await page.TabToAsync("came");
         await page.Keyboard.TypeAsync("three teeth gone, lobe 5 scuffed");
+        await Expect(page.Locator("#came")).ToHaveValueAsync("three teeth gone, lobe 5 scuffed");
         await page.PicturesAsync("repair-came");
         await page.TabToAsync("start");
         await page.Keyboard.PressAsync("Enter");

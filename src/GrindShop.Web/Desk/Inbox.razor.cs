@@ -57,7 +57,7 @@ public sealed partial class Inbox : LivePage
 
     private string Count => View == ClosedView
         ? Say.Count(_closed.Total, "closed order") + (_closed.Pages > 1 ? $", page {_closed.Page} of {_closed.Pages}" : "")
-        : Say.Count(Rows.Count, "order") + (Rows.Count > Most ? $", the first {Most} shown: find the others by name or number" : "");
+        : Say.Count(Rows.Count, "order") + (Rows.Any(row => row.AssignedTo is null) ? " · on an order's number: t take it" : "") + (Rows.Count > Most ? $", the first {Most} shown: find the others by name or number" : "");
 
     private string Caption => View switch
     {

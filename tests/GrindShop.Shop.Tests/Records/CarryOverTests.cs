@@ -71,6 +71,22 @@ public class CarryOverTests
         Assert.Equal((1, 412.50m, new DateTimeOffset(2026, 3, 3, 9, 0, 0, TimeSpan.Zero)), (order.First.Quantity, order.Price, order.StateSince));
     }
 
+    [Theory]
+    [InlineData("0142", "phone")]
+    [InlineData("priced", "history")]
+    [InlineData("rv8r-ad", "blank")]
+    public async Task Order_from_before_there_was_a_search_is_found(string question, string place)
+    {
+        await using var database = await Initial.CopyAsync();
+        await using (var db = Db(database.ConnectionString))
+            await db.Database.MigrateAsync();
+        await using var shop = new TestShop(database);
+
+        var found = Assert.Single((await shop.Search.FindAsync(question)).Orders);
+
+        Assert.Equal(("C1007", place), (found.Number, found.Why[0].Place));
+    }
+
     [Fact]
     public async Task Blanks_lots_their_books_terms_and_purchase_orders_are_what_they_were()
     {

@@ -5,6 +5,7 @@ using GrindShop.Web.Desk;
 using GrindShop.Web.Security;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Time.Testing;
 
 namespace GrindShop.Web.Tests.Desk;
 
@@ -89,6 +90,24 @@ public sealed class InboxTests(StaffShop shop) : IClassFixture<StaffShop>
 
         page.WaitForState(() => Numbers(page) is [StaffShop.Quoted], Patience);
         Assert.Contains("asks his wife", page.Find("#inbox .resting").TextContent, StringComparison.Ordinal);
+        order = (await shop.Get<OrderDesk>().FindAsync(StaffShop.Quoted))!;
+        Assert.True((await shop.Get<CareDesk>().WakeAsync(order.Number, order.Version, "Imka Tolland")).Succeeded);
+    }
+
+    [Fact]
+    public async Task Snoozed_order_comes_back_on_an_open_page_when_its_time_has_come()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var clock = new FakeTimeProvider(DateTimeOffset.UtcNow);
+        browser.Services.AddSingleton<TimeProvider>(clock);
+        var order = (await shop.Get<OrderDesk>().FindAsync(StaffShop.Quoted))!;
+        Assert.True((await shop.Get<CareDesk>().SnoozeAsync(order.Number, order.Version, DateTime.UtcNow.AddHours(1), "asks his wife", "Imka Tolland")).Succeeded);
+        var page = Open(browser);
+        Assert.DoesNotContain(StaffShop.Quoted, Numbers(page));
+
+        clock.Advance(TimeSpan.FromDays(1));
+
+        page.WaitForState(() => Numbers(page).Contains(StaffShop.Quoted), Patience);
         order = (await shop.Get<OrderDesk>().FindAsync(StaffShop.Quoted))!;
         Assert.True((await shop.Get<CareDesk>().WakeAsync(order.Number, order.Version, "Imka Tolland")).Succeeded);
     }

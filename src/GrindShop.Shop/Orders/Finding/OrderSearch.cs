@@ -49,13 +49,16 @@ public sealed class OrderSearch(IDbContextFactory<ShopDb> factory)
         ),
         best AS (SELECT order_id, ordinal, max(rank) AS rank FROM of_order GROUP BY order_id, ordinal),
         found AS (SELECT order_id, sum(rank) AS rank FROM best GROUP BY order_id HAVING count(*) FILTER (WHERE ordinal > 0) = {question.Words} OR bool_or(ordinal = 0)),
-        ranked AS (SELECT order_id, row_number() OVER (ORDER BY rank DESC, order_id DESC)::integer AS place, count(*) OVER ()::integer AS total FROM found)
-        SELECT o.number, o.state, o.state_since, c.name AS customer, o.received_at, ranked.place, ranked.total, why.hits
-        FROM ranked JOIN orders o ON o.id = ranked.order_id JOIN customers c ON c.id = o.customer_id CROSS JOIN LATERAL (
-            SELECT json_agg(json_build_object('place', one.place, 'words', one.words, 'isName', one.is_name) ORDER BY one.rank DESC, one.id) AS hits FROM (
-                SELECT DISTINCT ON (w.place, lower(w.words)) w.id, w.place, w.words, w.is_name, h.rank FROM of_order h JOIN known_words w ON w.id = h.id
-                WHERE h.order_id = ranked.order_id ORDER BY w.place, lower(w.words), h.rank DESC) one) why
-        WHERE ranked.place > {(page - 1) * PageLength} AND ranked.place <= {page * PageLength}
+        ranked AS (SELECT order_id, row_number() OVER (ORDER BY rank DESC, order_id DESC)::integer AS place, count(*) OVER ()::integer AS total FROM found),
+        page AS (SELECT * FROM ranked WHERE place > {(page - 1) * PageLength} AND place <= {page * PageLength}),
+        why AS (
+            SELECT order_id, json_agg(json_build_object('place', place, 'words', words, 'isName', is_name) ORDER BY rank DESC, id) AS hits FROM (
+                SELECT DISTINCT ON (h.order_id, w.place, lower(w.words)) h.order_id, w.id, w.place, w.words, w.is_name, h.rank
+                FROM of_order h JOIN page ON page.order_id = h.order_id JOIN known_words w ON w.id = h.id ORDER BY h.order_id, w.place, lower(w.words), h.rank DESC) one
+            GROUP BY order_id
+        )
+        SELECT o.number, o.state, o.state_since, c.name AS customer, o.received_at, page.place, page.total, why.hits
+        FROM page JOIN why ON why.order_id = page.order_id JOIN orders o ON o.id = page.order_id JOIN customers c ON c.id = o.customer_id
         """;
 
     private static T[] Of<T>(OrderQuestion question, Func<AskedTerm, T> form) => [.. question.Terms.Select(form)];
