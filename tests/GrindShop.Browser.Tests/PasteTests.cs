@@ -51,6 +51,14 @@ public sealed class PasteTests(Browser browser) : IClassFixture<Browser>
         await page.Keyboard.PressAsync("Control+Enter");
         await page.WaitForURLAsync($"**/desk/orders/{number}");
         await Expect(page.Locator("#history")).ToContainTextAsync($"Wrote an e-mail: Re: Order {number}");
+        await Expect(page.Locator("#wrote .words")).ToHaveTextAsync("It is the ridgetop");
+        await LookAsync(page, "wrote");
+        await page.OpenAsync("/desk");
+        await Expect(page.Locator("#inbox tbody tr").First).ToContainTextAsync("wrote");
+        await LookAsync(page, "wrote-desk");
+        await page.ClickAsync($"#inbox a.order >> text={number}");
+        await page.ClickAsync("#seen");
+        await Expect(page.Locator("#wrote")).ToHaveCountAsync(0);
         await page.OpenAsync("/desk/mail");
         await Expect(page.Locator("#incoming li")).ToHaveCountAsync(2);
         await LookAsync(page, "mail-in");
