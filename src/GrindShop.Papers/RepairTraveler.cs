@@ -1,5 +1,4 @@
 using GrindShop.Shop.Blanks;
-using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
 

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Bunit;
-using GrindShop.Shop;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Mail;
