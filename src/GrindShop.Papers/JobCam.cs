@@ -25,13 +25,7 @@ internal sealed class JobCam(Job job)
 
     public string Engine => Grind.Side is { } side ? $"{Family.Name} ({Family.Code}), {side.ToString().ToLowerInvariant()} cam" : $"{Family.Name} ({Family.Code})";
 
-    public string DistributorGear => Fit.Gear.Verdict switch
-    {
-        GearVerdict.Ok => $"{Named}: OK. {Fit.Gear.Reason}",
-        GearVerdict.Caution => $"{Named}: CAUTION. {Fit.Gear.Reason}",
-        GearVerdict.No => $"{Named}: DO NOT RUN. {Fit.Gear.Reason}",
-        _ => Fit.Gear.Reason,
-    };
+    public string DistributorGear => Fit.Gear.Said(Grind.DistributorGear);
 
     /// <summary>What the shop's rules say to mind about this cam on this blank; usually nothing.</summary>
     public IReadOnlyList<string> Minded => [.. Fit.Cautions.Select(caution => caution.Reason)];
@@ -44,8 +38,6 @@ internal sealed class JobCam(Job job)
 
     public ValveEvents AdvertisedEvents => ValveEvents.Of(
         Grind.Intake.AdvertisedDurationCrankDeg, Grind.Exhaust.AdvertisedDurationCrankDeg, Grind.LobeSeparationCamDeg, Grind.IntakeCenterlineCrankDeg);
-
-    private string Named => Figures.Capital(Grind.DistributorGear?.Words() ?? "");
 
     private static FeasibilityAnswer Answer(Job job) =>
         job.Cam.Answer ?? throw new ArgumentException($"Job {job.Code} has no answer to its specification.", nameof(job));

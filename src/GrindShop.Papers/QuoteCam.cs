@@ -53,6 +53,6 @@ internal static class QuoteCam
             ["Comes off, most", Figures.In(fit.MaxRemovalIn), LobeTable.Inch],
             .. fit.LeastCaseLeftIn is { } left ? new[] { new[] { "Case left, least", Figures.In(left), LobeTable.Inch } } : [],
         ]);
-        return sheet.Lines(BlankX, y + 10, BlankWidth, $"Distributor gear: {fit.Gear.Reason}", Weight.Regular, 8, mostLines: 4) - 4;
+        return sheet.Lines(BlankX, y + 10, BlankWidth, $"Distributor gear: {fit.Gear.Said(cam.Spec.DistributorGear)}", Weight.Regular, 8, mostLines: 4) - 4;
     }
 }

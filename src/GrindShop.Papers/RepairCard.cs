@@ -28,8 +28,8 @@ internal static class RepairCard
     private static double Done(Sheet sheet, SpecCardFacts facts, double y)
     {
         var cam = facts.Job.Cam;
-        y = Rows.Draw(sheet, Sheet.Left, y, [.. cam.Gear is { } gear ? Gears(gear) : Ground(cam, facts.Job), .. Steps(facts)]);
-        return facts.Gear is not { } advice ? y : sheet.Lines(Sheet.Left, y + 12, Sheet.Width, $"Distributor gear: {advice.Reason}", Weight.SemiBold, 9.5) - 4;
+        y = Rows.Draw(sheet, Sheet.Left, y, [.. cam.Kind == WorkKind.Regrind ? Ground(cam, facts.Job) : cam.Gear is { } gear ? Gears(gear) : [], .. Steps(facts)]);
+        return facts.Gear is not { } advice ? y : sheet.Lines(Sheet.Left, y + 12, Sheet.Width, $"Distributor gear: {advice.Said(cam.Spec.DistributorGear)}", Weight.SemiBold, 9.5) - 4;
     }
 
     private static IEnumerable<string[]> Gears(GearSwap gear) =>

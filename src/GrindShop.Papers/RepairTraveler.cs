@@ -1,5 +1,4 @@
 using GrindShop.Shop.Blanks;
-using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
 
@@ -23,7 +22,7 @@ internal static class RepairTraveler
         if (cam.Kind == WorkKind.Regrind)
             y = Metal(sheet, cam, y);
         if (cam.Gear is { } gear)
-            y = Gear(sheet, gear, facts.Gear, y);
+            y = Gear(sheet, gear, facts.Gear?.Said(cam.Spec.DistributorGear), y);
         if (cam is { Kind: WorkKind.Regrind, Answer: null })
             y = sheet.Lines(Sheet.Left, y + 12, Sheet.Width, "Measure base circle and lobes first: whether the used cam has the metal for this grind is judged at receipt. Stop and tell the desk if it has not.", Weight.SemiBold, 9) - 4;
         y = RouteTable.Draw(sheet, facts, y + 10);
@@ -33,10 +32,10 @@ internal static class RepairTraveler
     }
 
     /// <summary>What comes off and what goes on, and with which distributor gear it may run.</summary>
-    private static double Gear(Sheet sheet, GearSwap gear, GearAdvice? advice, double y)
+    private static double Gear(Sheet sheet, GearSwap gear, string? advice, double y)
     {
         y = Rows.Draw(sheet, Sheet.Left, y, [["Marks on the cam", gear.Marks], ["Press off", gear.Old.Words()], ["Press on", gear.New.Words()]]);
-        return advice is null ? y : sheet.Lines(Sheet.Left, y + 12, Sheet.Width, $"Distributor gear: {advice.Reason}", Weight.SemiBold, 9) - 4;
+        return advice is null ? y : sheet.Lines(Sheet.Left, y + 12, Sheet.Width, $"Distributor gear: {advice}", Weight.SemiBold, 9) - 4;
     }
 
     /// <summary>What the used cam's metal allows, where it was measured.</summary>

@@ -50,6 +50,30 @@ public class RepairPaperTests
         Assert.Empty(paper.Overlaps());
     }
 
+    [Theory]
+    [InlineData(GearVerdict.Ok, "Distributor gear: Bronze: OK. Why.")]
+    [InlineData(GearVerdict.Caution, "Distributor gear: Bronze: CAUTION. Why.")]
+    [InlineData(GearVerdict.No, "Distributor gear: Bronze: DO NOT RUN. Why.")]
+    [InlineData(GearVerdict.None, "Distributor gear: Why.")]
+    public void Both_papers_of_a_new_gear_say_whether_it_may_run(GearVerdict verdict, string said)
+    {
+        var advice = new GearAdvice(verdict, "Why.");
+
+        Assert.Contains(said, new PaperText(SpecCardPaper.Print(new SpecCardFacts(Gear(), Scene.Shop, Scene.Now) { Gear = advice })).All, StringComparison.Ordinal);
+        Assert.Contains(said, new PaperText(TravelerPaper.Print(new TravelerFacts(Gear(), Scene.Shop, Scene.Url, Scene.Now) { Gear = advice })).All, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_card_of_a_new_gear_that_nobody_wrote_down_claims_no_grinding()
+    {
+        var job = Job(new CamEntry { Kind = WorkKind.GearReplacement, Spec = Scene.SolidRoller, ReceivedCondition = "Three teeth gone." });
+
+        var paper = new PaperText(SpecCardPaper.Print(new SpecCardFacts(job, Scene.Shop, Scene.Now)));
+
+        Assert.Contains("Gear replacement of your own cam", paper.All, StringComparison.Ordinal);
+        Assert.DoesNotContain("duration", paper.All, StringComparison.OrdinalIgnoreCase);
+    }
+
     private static Job Gear() => Job(new CamEntry
     {
         Kind = WorkKind.GearReplacement,

@@ -9,7 +9,7 @@ internal static class MailServices
     public static void AddMail(this IServiceCollection services)
     {
         services.TryAddSingleton(new MailSettings());
-        services.TryAddSingleton<PrintPaper>((_, _, _) => Task.FromResult<PrintedPaper?>(null));
+        services.TryAddSingleton<PrintPapers>((_, _, _) => Task.FromResult<IReadOnlyList<PrintedPaper>>([]));
         services.TryAddSingleton(provider => Carrier(provider.GetRequiredService<MailSettings>()));
         services.AddSingleton<MailWriter>();
         services.AddSingleton<Postman>();

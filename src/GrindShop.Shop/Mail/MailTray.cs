@@ -22,6 +22,13 @@ public sealed class MailTray(IDbContextFactory<ShopDb> factory, Mailbox mailbox,
             .ThenByDescending(mail => mail.Id).Take(most).ToListAsync(cancel);
     }
 
+    /// <summary>Mails that a person has to decide on.</summary>
+    public async Task<int> WaitingCountAsync(CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await db.IncomingMails.CountAsync(mail => mail.SettledBy == null && (mail.Fate == MailFate.PutAside || mail.Fate == MailFate.FromAnother), cancel);
+    }
+
     /// <summary>How far the mailbox has been read; null where none is set up or none was visited yet.</summary>
     public async Task<MailboxMark?> MarkAsync(CancellationToken cancel = default)
     {

@@ -7,11 +7,11 @@ namespace GrindShop.Shop.Mail;
 /// <summary>A paper as it goes with a mail.</summary>
 public sealed record PrintedPaper(string FileName, byte[] Pdf);
 
-/// <summary>Prints a paper of an order or a purchase order, named as in <see cref="OutgoingMail.Papers"/>; null where there is none.</summary>
-public delegate Task<PrintedPaper?> PrintPaper(string paper, string number, CancellationToken cancel);
+/// <summary>Prints the papers of this name, as in <see cref="OutgoingMail.Papers"/>, of an order or a purchase order: one, or one for each piece; empty where there is none.</summary>
+public delegate Task<IReadOnlyList<PrintedPaper>> PrintPapers(string paper, string number, CancellationToken cancel);
 
 /// <summary>Makes the message that goes out: headers, text, and the papers printed now.</summary>
-public sealed class MailWriter(IDbContextFactory<ShopDb> factory, MailSettings settings, PrintPaper print)
+public sealed class MailWriter(IDbContextFactory<ShopDb> factory, MailSettings settings, PrintPapers print)
 {
     public async Task<Outcome<MimeMessage>> WriteAsync(OutgoingMail mail, CancellationToken cancel)
     {
@@ -20,9 +20,11 @@ public sealed class MailWriter(IDbContextFactory<ShopDb> factory, MailSettings s
         var body = new BodyBuilder { TextBody = mail.Text };
         foreach (var name in mail.Papers)
         {
-            if (await print(name, mail.About, cancel) is not { } paper)
+            var papers = await print(name, mail.About, cancel);
+            if (papers.Count == 0)
                 return new Refusal("noPaper", $"The paper {name} of {mail.About} cannot be printed now.");
-            body.Attachments.Add(paper.FileName, paper.Pdf, new ContentType("application", "pdf"));
+            foreach (var paper in papers)
+                body.Attachments.Add(paper.FileName, paper.Pdf, new ContentType("application", "pdf"));
         }
         return Message(mail, shop, body.ToMessageBody());
     }

@@ -29,6 +29,13 @@ public sealed class Outbox(IDbContextFactory<ShopDb> factory, TimeProvider clock
             .Take(most).ToListAsync(cancel);
     }
 
+    /// <summary>Mails that go out only when a person says so.</summary>
+    public async Task<int> StuckCountAsync(CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await db.OutgoingMails.CountAsync(mail => mail.State == MailState.Failed || mail.State == MailState.Unsure, cancel);
+    }
+
     /// <summary>A person has a mail that is stuck sent once more.</summary>
     public async Task<Outcome<OutgoingMail>> SendAgainAsync(long id, CancellationToken cancel = default)
     {

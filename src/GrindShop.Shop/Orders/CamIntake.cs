@@ -70,6 +70,12 @@ public static class CamIntake
         : SpecCheck.Text(condition, LongestCondition, "receivedCondition", "The condition") is { } wrong ? new Refusal("badText", wrong.Message)
         : null;
 
+    /// <summary>Why these rules forbid what is to be done to a cam of the customer's, whatever held when it was priced; null where they allow it.</summary>
+    public static Refusal? RefuseWork(OrderCam cam, CatalogContent content) => content.Family(cam.Spec.EngineFamily) is not { } family ? null
+        : cam.Gear?.Forbidden(family, cam.Spec.DistributorGear, content.Rules) is { } forbidden ? new Refusal("doesNotFit", forbidden.Message)
+        : cam is { Measured: { } measured, Answer: { } answer } ? FeasibilityAnswer.Refuse(measured.Judge(answer.Grind, family, content.Rules), MeasuredCam.PartNumber)
+        : null;
+
     private static IEnumerable<FieldProblem> Pieces(CamEntry cam)
     {
         if (cam.Quantity is < 1 or > MostPieces)

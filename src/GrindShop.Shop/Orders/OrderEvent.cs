@@ -36,6 +36,19 @@ public enum OrderEventKind
     /// <summary>Called back, but nobody answered.</summary>
     CallTried,
     CalledBack,
+
+    /// <summary>Somebody of the desk has read what the customer wrote.</summary>
+    Seen,
+}
+
+public static class OrderEventKinds
+{
+    /// <summary>The customer has said something.</summary>
+    public static readonly IReadOnlyList<OrderEventKind> Said = [OrderEventKind.Wrote, OrderEventKind.Answered];
+
+    /// <summary>These come about without anybody of the desk reading what the customer said before.</summary>
+    public static readonly IReadOnlyList<OrderEventKind> WithoutDesk =
+        [OrderEventKind.DeclinedByCustomer, OrderEventKind.Expired, OrderEventKind.CameIn, OrderEventKind.PieceLost, OrderEventKind.PartShipped, OrderEventKind.Shipped];
 }
 
 /// <summary>One line of an order's history: who, when, what. Lines are only ever added.</summary>

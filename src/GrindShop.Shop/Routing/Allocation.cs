@@ -25,7 +25,7 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
         var wanted = order!.Cam(cam)!;
         if (wanted.NeedsBlank && await DoesNotFitAsync(db, wanted, partNumber ?? "", cancel) is { } misfit)
             return misfit;
-        var outcome = wanted.NeedsBlank ? await TakeAsync(db, order, wanted, partNumber!, by, cancel) : OpenWithoutBlank(db, order, wanted, condition, by);
+        var outcome = wanted.NeedsBlank ? await TakeAsync(db, order, wanted, partNumber!, by, cancel) : await OpenWithoutBlankAsync(db, order, wanted, condition, by, cancel);
         if (!outcome.Succeeded)
             return outcome;
         await db.SaveAndTellAsync(orderNumber, cancel);
@@ -45,10 +45,10 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
     private async Task<Refusal?> DoesNotFitAsync(ShopDb db, OrderCam cam, string partNumber, CancellationToken cancel) =>
         FeasibilityAnswer.Refuse(cam.Answer is { Grind: var grind } ? await catalog.JudgeAsync(db, grind, cancel) : null, partNumber);
 
-    /// <summary>A cam that the customer brought is worked on as it is.</summary>
-    private Outcome<Job> OpenWithoutBlank(ShopDb db, Order order, OrderCam cam, string? condition, string by)
+    /// <summary>A cam that the customer brought is worked on as it is, where the rules of now still allow it.</summary>
+    private async Task<Outcome<Job>> OpenWithoutBlankAsync(ShopDb db, Order order, OrderCam cam, string? condition, string by, CancellationToken cancel)
     {
-        if (CamIntake.Came(cam, condition) is { } refusal)
+        if ((CamIntake.Came(cam, condition) ?? CamIntake.RefuseWork(cam, await catalog.ContentAsync(db, cancel))) is { } refusal)
             return refusal;
         if (!string.IsNullOrWhiteSpace(condition) && (cam.IsExpected || condition.Trim() != cam.ReceivedCondition))
             order.Receive(cam, condition, by, clock.GetUtcNow());

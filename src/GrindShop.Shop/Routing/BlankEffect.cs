@@ -1,4 +1,5 @@
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Routing;
 
@@ -25,15 +26,19 @@ public sealed record BlankEffect(IReadOnlyList<(Job Job, JobFate Fate)> Fates)
 
     /// <summary>
     /// A job goes on where its blank stays the agreed one and either nothing has been cut or the grind is the same; otherwise it ends and the piece
-    /// waits for its blank again.
+    /// waits for its blank again. A cam of the customer's goes on until its lobes are ground, and then where they stay as they were asked for.
     /// </summary>
-    public static BlankEffect OfRevising(IEnumerable<Job> jobs, FeasibilityAnswer? answer, string? partNumber) =>
-        new([.. jobs.Where(job => job.IsOpen).Select(job => (job, GoesOn(job, answer, partNumber) ? JobFate.GoesOn : Ended(job)))]);
+    public static BlankEffect OfRevising(IEnumerable<Job> jobs, CamSpec spec, FeasibilityAnswer? answer, string? partNumber) =>
+        new([.. jobs.Where(job => job.IsOpen).Select(job => (job, GoesOn(job, spec, answer, partNumber) ? JobFate.GoesOn : Ended(job)))]);
 
     public string Words => Fates.Count == 0 ? "No blank had been taken." : string.Join(' ', Fates.Select(fate => Say(fate.Job, fate.Fate)));
 
-    private static bool GoesOn(Job job, FeasibilityAnswer? answer, string? partNumber) =>
-        job.BlankLot?.BlankPart.PartNumber == partNumber && (!job.IsCut || job.Cam.Answer?.Grind == answer?.Grind);
+    private static bool GoesOn(Job job, CamSpec spec, FeasibilityAnswer? answer, string? partNumber) => job.Cam.NeedsBlank
+        ? job.BlankLot?.BlankPart.PartNumber == partNumber && (!job.IsCut || job.Cam.Answer?.Grind == answer?.Grind)
+        : !job.Steps.Any(step => step is { Stage: Stage.Grind, IsDone: true }) || Asked(job.Cam.Spec) == Asked(spec);
+
+    /// <summary>What is asked for, without what is only told along with it.</summary>
+    private static CamSpec Asked(CamSpec spec) => spec with { Notes = null, Use = null };
 
     private static JobFate Ended(Job job) => job.BlankLot is null ? JobFate.OwnCamBack : job.IsCut ? JobFate.BlankUsed : JobFate.BlankBack;
 

@@ -53,6 +53,9 @@ public sealed class Job
     /// <summary>A cam ground from a blank it was judged on, and every cam of the customer's: what was done to it can be said on a card.</summary>
     public bool HasSpecCard => BlankLot is null || Cam.Answer is not null;
 
+    /// <summary>The customer may have the card: the cam is on its way.</summary>
+    public bool HasShippedCard => ShippedAt is not null && HasSpecCard;
+
     /// <summary>What the lot gives, where that is not what was answered for its part.</summary>
     public BlankFit? LotFit { get; private set; }
 

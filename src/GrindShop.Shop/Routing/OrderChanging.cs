@@ -24,7 +24,8 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         if (look.Refusal is { } refusal)
             return refusal;
         var jobs = (await floor.JobsOfAsync(order.Number, cancel)).Where(job => job.OrderCamId == cam.Id);
-        return new RevisionPreview(look.Answer, BlankEffect.OfRevising(jobs, look.Answer, terms.PartNumber ?? look.Answer?.Best?.PartNumber).Words);
+        var part = cam.NeedsBlank ? terms.PartNumber ?? look.Answer?.Best?.PartNumber : null;
+        return new RevisionPreview(look.Answer, BlankEffect.OfRevising(jobs, terms.Spec, look.Answer, part).Words);
     }
 
     /// <summary>Revises a cam of an accepted order. A blank that is not wanted any more goes back to its lot; its piece waits for another.</summary>
@@ -40,8 +41,8 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         var look = await LookAsync(cam, terms, cancel);
         if (look.Refusal is { } refusal)
             return refusal;
-        var effect = BlankEffect.OfRevising(jobs.Where(job => job.OrderCamId == cam.Id), look.Answer, terms.PartNumber);
-        var today = (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());
+        var effect = BlankEffect.OfRevising(jobs.Where(job => job.OrderCamId == cam.Id), terms.Spec, look.Answer, terms.PartNumber);
+        var today = (await catalog.ContentAsync(db, cancel)).Rules.Settings.Today(clock.GetUtcNow());
         var revised = order.Revise(terms, look.Answer, effect.Words, today, by, clock.GetUtcNow());
         if (!revised.Succeeded)
             return revised;

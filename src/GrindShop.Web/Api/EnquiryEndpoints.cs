@@ -112,7 +112,7 @@ internal static class EnquiryEndpoints
     };
 
     private static TrackJob Tracked(Order order, Job job) => new(
-        job.Code, job.Current?.Stage.Words(), job.ShippedAt, job is { ShippedAt: not null, HasSpecCard: true } ? $"/papers/spec-card/{order.TrackingCode}/{job.Code}.pdf" : null, [.. Stages(job)]);
+        job.Code, job.Current?.Stage.Words(), job.ShippedAt, job.HasShippedCard ? $"/papers/spec-card/{order.TrackingCode}/{job.Code}.pdf" : null, [.. Stages(job)]);
 
     private static IEnumerable<TrackStage> Stages(Job job) => job.Steps.Select(step => new TrackStage(step.Stage.Words(), step.DoneAt));
 }

@@ -10,11 +10,11 @@ namespace GrindShop.Web.Api;
 /// <summary>Prints the papers that go with mails.</summary>
 internal sealed class MailedPapers(OrderDesk desk, JobFloor floor, Purchasing purchasing, Catalog catalog, MailSettings mail, TimeProvider clock)
 {
-    public async Task<PrintedPaper?> PrintAsync(string paper, string number, CancellationToken cancel) => paper switch
+    public async Task<IReadOnlyList<PrintedPaper>> PrintAsync(string paper, string number, CancellationToken cancel) => paper switch
     {
-        Letters.SpecCard => await SpecCardAsync(number, cancel),
-        VendorLetter.Paper => await PurchaseAsync(number, cancel),
-        _ => await QuoteAsync(paper, number, cancel),
+        Letters.SpecCard => await SpecCardsAsync(number, cancel),
+        VendorLetter.Paper => await PurchaseAsync(number, cancel) is { } purchase ? [purchase] : [],
+        _ => await QuoteAsync(paper, number, cancel) is { } quote ? [quote] : [],
     };
 
     private async Task<PrintedPaper?> PurchaseAsync(string number, CancellationToken cancel)
@@ -34,11 +34,15 @@ internal sealed class MailedPapers(OrderDesk desk, JobFloor floor, Purchasing pu
         return new PrintedPaper($"quote-{quote.Number}.pdf", QuotePaper.Print(facts));
     }
 
-    private async Task<PrintedPaper?> SpecCardAsync(string orderNumber, CancellationToken cancel)
+    /// <summary>One of every cam that has shipped.</summary>
+    private async Task<IReadOnlyList<PrintedPaper>> SpecCardsAsync(string orderNumber, CancellationToken cancel)
     {
-        if ((await floor.JobsOfAsync(orderNumber, cancel)).LastOrDefault(job => job.ShippedAt is not null && job.HasSpecCard) is not { } job)
-            return null;
         var content = await catalog.ContentAsync(cancel);
+        return [.. (await floor.JobsOfAsync(orderNumber, cancel)).Where(job => job.HasShippedCard).Select(job => SpecCard(job, content))];
+    }
+
+    private PrintedPaper SpecCard(Job job, CatalogContent content)
+    {
         var facts = new SpecCardFacts(job, content.Rules.Settings, clock.GetUtcNow()) { Gear = job.Cam.GearAdvice(content) };
         return new PrintedPaper($"spec-card-{job.Code}.pdf", SpecCardPaper.Print(facts));
     }

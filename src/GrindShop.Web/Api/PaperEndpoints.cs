@@ -93,7 +93,7 @@ internal static class PaperEndpoints
     {
         if (await desk.TrackAsync(TrackingCodes.Read(trackingCode) ?? "", cancel) is not { } order)
             return Results.NotFound();
-        var shipped = (await floor.JobsOfAsync(order.Number, cancel)).LastOrDefault(one => one.ShippedAt is not null && one.HasSpecCard && (job is null || one.Code == job));
+        var shipped = (await floor.JobsOfAsync(order.Number, cancel)).LastOrDefault(one => one.HasShippedCard && (job is null || one.Code == job));
         return shipped is null ? Results.NotFound() : await SpecCardAsync(shipped, catalog, clock, cancel);
     }
 

@@ -1,4 +1,5 @@
 using GrindShop.Shop;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
@@ -23,13 +24,21 @@ public sealed partial class Inbox : LivePage
     private Refusal? _refusal;
     private string? _said;
     private string _me = "";
+    private int _mailWaits;
     private bool _read;
+    private bool _busy;
 
     [Inject]
     private InboxBook Book { get; set; } = default!;
 
     [Inject]
     private CareDesk Care { get; set; } = default!;
+
+    [Inject]
+    private MailTray Tray { get; set; } = default!;
+
+    [Inject]
+    private Outbox Outbox { get; set; } = default!;
 
     [SupplyParameterFromQuery]
     private string? View { get; set; }
@@ -53,6 +62,12 @@ public sealed partial class Inbox : LivePage
 
     private IEnumerable<InboxRow> InView => Of(View);
 
+    /// <summary>A closed one has its place only while a customer of it waits to be heard.</summary>
+    private IEnumerable<OrderState> States => OpenStates.Concat(InView.Select(row => row.State).Where(state => !state.IsOpen()).Distinct().Order());
+
+    /// <summary>How many mails wait for a person, in words too.</summary>
+    private string MailName => _mailWaits switch { 0 => "Mail", 1 => "Mail, 1 needs you", var waits => $"Mail, {waits} need you" };
+
     private IReadOnlyList<InboxRow> Rows => View == ClosedView ? _closed.Rows : [.. InView.Where(row => !IsByState || Show is null || row.State.ToString() == Show)];
 
     private string Count => View == ClosedView
@@ -63,7 +78,7 @@ public sealed partial class Inbox : LivePage
     {
         ClosedView => "Closed orders, the last closed first",
         SnoozedView => "Snoozed orders, the next to come back first",
-        _ => "Open orders, the longest waiting first",
+        _ => "Open orders: those whose customers wrote stand first, then the longest waiting",
     };
 
     protected override async Task ReadAsync()
@@ -74,6 +89,7 @@ public sealed partial class Inbox : LivePage
         _calls = await Book.CallsAsync();
         _closed = View == ClosedView ? await Book.ClosedAsync(Page ?? 1) : _closed;
         _closedCount = View == ClosedView ? _closed.Total : await Book.ClosedCountAsync();
+        _mailWaits = await Tray.WaitingCountAsync() + await Outbox.StuckCountAsync();
         _read = true;
     }
 
@@ -101,7 +117,9 @@ public sealed partial class Inbox : LivePage
 
     private async Task ActAsync(Task<Outcome<Order>> act, string said)
     {
+        _busy = true;
         _refusal = (await act).Refusal;
+        _busy = false;
         _said = _refusal is null ? said : null;
         await ReadAsync();
     }

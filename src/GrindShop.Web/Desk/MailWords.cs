@@ -46,7 +46,7 @@ public static class MailWords
     {
         MailState.Waiting when mail.LastError is { } error => $"{error} It is tried again {nextAttempt}; {mail.Attempts} of {RetryRule.MostAttempts} attempts made.",
         MailState.Filed => $"No mail server is set up: it was written into {mail.Via}.",
-        MailState.Unsure => $"{mail.LastError} Ask the customer, or look at the mail server, before you send it again.",
+        MailState.Unsure => $"{mail.LastError} Ask the {(mail.PurchaseNumber is null ? "customer" : "vendor")}, or look at the mail server, before you send it again.",
         MailState.Failed => $"{mail.LastError} It is not tried again by itself.",
         _ => null,
     };

@@ -23,6 +23,8 @@ public static partial class Say
         var age => Count((int)(age.TotalDays / 30.4), "month"),
     };
 
+    public static string Ago(DateTimeOffset at, DateTimeOffset now) => Age(at, now) is var age && now - at < TimeSpan.FromMinutes(1) ? age : $"{age} ago";
+
     public static string Day(DateOnly day) => day.ToString("ddd MMM d, yyyy", Plain);
 
     /// <summary>A moment by the clock on the shop's wall.</summary>

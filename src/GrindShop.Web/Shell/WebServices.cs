@@ -19,7 +19,7 @@ public static class WebServices
     {
         var services = builder.Services;
         services.AddSingleton(MailSettings.From(builder.Configuration, ShopAddress.Of(builder.Configuration)));
-        services.AddSingleton<PrintPaper>(provider => ActivatorUtilities.CreateInstance<MailedPapers>(provider).PrintAsync);
+        services.AddSingleton<PrintPapers>(provider => ActivatorUtilities.CreateInstance<MailedPapers>(provider).PrintAsync);
         services.AddShop(connectionString);
         services.AddDataProtection().SetApplicationName("GrindShop").PersistKeysToDbContext<ShopDb>();
         services.AddShopSecurity();

@@ -26,7 +26,7 @@ public sealed class VendorMailTests : IAsyncLifetime
         await _host.StartAsync();
         _shop = new TestShop(_database, "one", services => services
             .AddSingleton<IMailCarrier>(new SmtpCarrier(_host.Server))
-            .AddSingleton<PrintPaper>((paper, number, _) => Task.FromResult<PrintedPaper?>(new PrintedPaper($"{number}.pdf", Encoding.ASCII.GetBytes(paper)))));
+            .AddSingleton<PrintPapers>((paper, number, _) => Task.FromResult<IReadOnlyList<PrintedPaper>>([new PrintedPaper($"{number}.pdf", Encoding.ASCII.GetBytes(paper))])));
     }
 
     public async Task DisposeAsync()

@@ -7,6 +7,7 @@ using GrindShop.Shop.Tests.Orders;
 using GrindShop.Shop.Tests.Records;
 using GrindShop.Testing;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace GrindShop.Shop.Tests.Mail;
 
@@ -178,6 +179,43 @@ public sealed class MailIntakeTests : IAsyncLifetime
         var own = (await _shop.Catalog.ContentAsync()).Rules.Settings.Email;
 
         Assert.Equal(MailFate.Automatic, (await TakeAsync(SomeMail.Text("230/236", $"Shop <{own.ToUpperInvariant()}>"))).Fate);
+    }
+
+    [Fact]
+    public async Task Shop_that_sends_under_another_address_knows_both_as_its_own()
+    {
+        await using var shop = new TestShop(_database, "two", services => services.AddSingleton(new MailSettings { Sender = "mailer@grindshop.example" }));
+        var own = (await shop.Catalog.ContentAsync()).Rules.Settings.Email;
+
+        foreach (var from in new[] { own, "Mailer@grindshop.example" })
+            Assert.Equal(MailFate.Automatic, (await shop.Of<MailIntake>().TakeAsync(MailReader.Read(from, Encoding.UTF8.GetBytes(SomeMail.Text("230/236", from, id: from))))).Fate);
+    }
+
+    [Fact]
+    public async Task New_order_keeps_what_was_passed_on_below_its_subject()
+    {
+        var mail = await TakeAsync(SomeMail.Text("-----Original Message-----\nFrom: a friend\n230/236 @.050", subject: "His cam"));
+
+        Assert.Equal(230, (await OrderAsync(mail)).First.Spec.Intake.DurationAt050CrankDeg);
+    }
+
+    [Fact]
+    public async Task Mails_that_wait_for_a_person_are_counted_until_they_are_settled()
+    {
+        var order = await OrderAsync(await TakeAsync(SomeMail.Text("230/236")));
+        await using (var db = _shop.Db())
+        {
+            db.Add(OutgoingMail.Write("a try", order.Number, "no address", new Letter("About", "words"), "example.com", TestShop.Now));
+            await db.SaveChangesAsync();
+        }
+        var tray = _shop.Of<MailTray>();
+        Assert.Equal((0, 1), (await tray.WaitingCountAsync(), await _shop.Outbox.StuckCountAsync()));
+
+        var foreign = await TakeAsync(SomeMail.Text("It is 1.6", "mech@example.net", $"Re: {order.Number}", "two@example.net"), "test:2");
+        Assert.Equal(1, await tray.WaitingCountAsync());
+        await Sorting.LeaveAsync(foreign.Id, "Imka");
+
+        Assert.Equal(0, await tray.WaitingCountAsync());
     }
 
     [Fact]

@@ -147,6 +147,21 @@ public class MailReaderTests
     [Fact]
     public void Mail_that_only_quotes_keeps_its_text() => Assert.Equal("> 230/236", OwnWordsOf("> 230/236\n"));
 
+    /// <summary>How mail programs mark what stands below (common practice, no source).</summary>
+    [Theory]
+    [InlineData("I accept.\n\n-----Original Message-----\nFrom: Shop\nWhat ratio?")]
+    [InlineData("I accept.\n\nOn Tue, Mar 10, 2026 at 3:04 PM Shop wrote:\n\nWhat ratio?")]
+    [InlineData("I accept.\n\nFrom: Shop <shop@example.com>\nSent: Tuesday\nWhat ratio?")]
+    [InlineData("I accept.\r\n\r\n*From:* Shop\r\n*Date:* Tuesday\r\nWhat ratio?")]
+    [InlineData("On Tue, Mar 10, 2026 Shop wrote:\n> What ratio?\nI accept.")]
+    public void Own_words_end_where_an_earlier_mail_begins(string text) => Assert.Equal("I accept.", OwnWordsOf(text));
+
+    [Theory]
+    [InlineData("-----Original Message-----\nFrom: Shop\n230/236")]
+    [InlineData("From: a friend\nof mine: 230/236")]
+    [InlineData("On my engine 230/236 wrote: nothing off")]
+    public void Words_are_never_all_dropped_nor_ended_by_what_only_looks_alike(string text) => Assert.Equal(text, OwnWordsOf(text));
+
     private static string OwnWordsOf(string text) => GrindShop.Shop.Orders.OwnWords.Of(text);
 
     private static ReadMail Read(string mail) => MailReader.Read("x", Encoding.UTF8.GetBytes(mail)).Mail;

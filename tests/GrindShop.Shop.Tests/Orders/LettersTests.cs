@@ -26,6 +26,22 @@ public sealed class LettersTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_letter_is_written_on_the_connection_that_saves_the_order()
+    {
+        var number = (await SubmitAsync()).Number;
+        var onlyOne = new NpgsqlConnectionStringBuilder(_database.ConnectionString) { MaxPoolSize = 1 }.ToString();
+        await using var shop = new TestShop(_database with { ConnectionString = onlyOne }, "narrow");
+        await using var db = shop.Db();
+        await using var transaction = await db.Database.BeginTransactionAsync();
+        var order = await db.Orders.Include(one => one.Customer).Include(one => one.History).SingleAsync(one => one.Number == number);
+        Assert.True(order.Decline("No blank has the metal for it.", "Desk", TestShop.Now).Succeeded);
+
+        await shop.Of<CustomerMail>().TellAsync(db, order, default);
+
+        Assert.Contains("No blank has the metal for it.", Assert.Single(db.OutgoingMails.Local).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Received_carries_what_was_computed_and_the_way_to_follow_it()
     {
         var order = await SubmitAsync();

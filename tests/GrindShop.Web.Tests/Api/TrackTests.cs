@@ -1,7 +1,11 @@
 using System.Text.Json;
+using Bunit;
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
+using GrindShop.Web.Public;
 using GrindShop.Web.Tests.Settings;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -17,8 +21,7 @@ public sealed class TrackTests(ShopApp app) : IClassFixture<ShopApp>
     {
         var order = await TwoCamsAsync();
         var job = (await app.Services.GetRequiredService<Allocation>().StartAsync(order.Number, order.Version, null, "Desk", cam: 2, condition: "Teeth gone.")).Value!;
-        foreach (var step in job.Steps.OrderBy(step => step.Ordinal))
-            Assert.True((await app.Services.GetRequiredService<JobFloor>().CompleteAsync(job.Code, step.Stage, "Floor", $"key-{step.Stage}")).Succeeded);
+        await ShipAsync(job);
         using var client = app.CreateClient();
 
         var track = JsonDocument.Parse(await client.GetStringAsync($"/api/v1/track/{order.TrackingCode}")).RootElement;
@@ -34,6 +37,36 @@ public sealed class TrackTests(ShopApp app) : IClassFixture<ShopApp>
         Assert.Equal(4, track.GetProperty("stages").GetArrayLength());
     }
 
+    [Fact]
+    public async Task Every_piece_that_has_shipped_has_its_card_in_the_mail_and_on_the_customers_page()
+    {
+        var order = await AcceptAsync((await app.Services.GetRequiredService<SpecIntake>().SubmitAsync(Some.Enquiry with { Quantity = 2, Contact = new Contact { Name = "Aldo Brenninck", Email = "aldo@example.com" } }, "Desk")).Order!);
+        for (var piece = 0; piece < 2; piece++)
+        {
+            var now = (await Desk.FindAsync(order.Number))!;
+            await ShipAsync((await app.Services.GetRequiredService<Allocation>().StartAsync(now.Number, now.Version, now.First.QuotedPartNumber, "Desk")).Value!);
+        }
+        var jobs = await app.Services.GetRequiredService<JobFloor>().JobsOfAsync(order.Number);
+        Assert.Equal(2, jobs.Count);
+
+        var papers = await app.Services.GetRequiredService<PrintPapers>()("spec-card", order.Number, default);
+        await using var browser = new BunitContext();
+        var settings = (await app.Services.GetRequiredService<Catalog>().ContentAsync()).Rules.Settings;
+        order = (await Desk.FindAsync(order.Number))!;
+        var page = browser.Render<TrackedOrder>(parts => parts.Add(one => one.Order, order).Add(one => one.Jobs, jobs).Add(one => one.Settings, settings));
+
+        Assert.Equal(jobs.Select(job => $"spec-card-{job.Code}.pdf"), papers.Select(paper => paper.FileName));
+        Assert.Equal(jobs.Select(job => $"/papers/spec-card/{order.TrackingCode}/{job.Code}.pdf"), page.FindAll("a.go").Select(link => link.GetAttribute("href")));
+        Assert.All(jobs, job => Assert.Contains($"Spec card of job {job.Code} (PDF)", page.Markup, StringComparison.Ordinal));
+        Assert.Contains("Their spec cards are attached", (await app.Services.GetRequiredService<Outbox>().OfOrderAsync(order.Number)).Select(mail => mail.Text).Single(text => text.Contains("have left the shop", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
+    private async Task ShipAsync(Job job)
+    {
+        foreach (var step in job.Steps.OrderBy(step => step.Ordinal))
+            Assert.True((await app.Services.GetRequiredService<JobFloor>().CompleteAsync(job.Code, step.Stage, "Floor", $"key-{step.Stage}")).Succeeded);
+    }
+
     private async Task<Order> TwoCamsAsync()
     {
         var order = (await app.Services.GetRequiredService<SpecIntake>().SubmitAsync(Some.Enquiry, "Desk")).Order!;
@@ -45,7 +78,11 @@ public sealed class TrackTests(ShopApp app) : IClassFixture<ShopApp>
             IsExpected = true,
             Gear = new GearSwap { Marks = "M-14", Old = CamGear.PressedIron, New = CamGear.PressedIron },
         };
-        order = (await Desk.AddCamAsync(order.Number, order.Version, gear, "Desk")).Value!;
+        return await AcceptAsync((await Desk.AddCamAsync(order.Number, order.Version, gear, "Desk")).Value!);
+    }
+
+    private async Task<Order> AcceptAsync(Order order)
+    {
         var parts = new Dictionary<int, string> { [1] = order.First.Answer!.Best!.PartNumber };
         var lines = (await Desk.DraftAsync(order, new Dictionary<int, CamChoice> { [1] = new(parts[1], []) })).Value!;
         var today = DateOnly.FromDateTime(DateTime.UtcNow);

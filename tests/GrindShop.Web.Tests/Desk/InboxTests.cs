@@ -1,4 +1,5 @@
 using Bunit;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Web.Desk;
@@ -129,6 +130,18 @@ public sealed class InboxTests(StaffShop shop) : IClassFixture<StaffShop>
         Assert.Equal("0", Count(page, "Call back"));
         Assert.Contains("Nobody waits for a call", page.Find("#empty").TextContent, StringComparison.Ordinal);
         Assert.Equal(("Imka Tolland", "Called back at 555-0177: his gear"), await LastAsync(StaffShop.Accepted));
+    }
+
+    [Fact]
+    public async Task Buttons_of_the_calls_rest_while_one_is_at_work()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var call = new CallRow("C1", OrderState.New, "Una", null, 1, DateTimeOffset.UtcNow, "555-0177", "his gear", 0, null, "Piers");
+        var settings = (await shop.Get<Catalog>().ContentAsync()).Rules.Settings;
+
+        var list = browser.Render<CallList>(given => given.Add(it => it.Calls, [call]).Add(it => it.Shop, settings).Add(it => it.Now, DateTimeOffset.UtcNow).Add(it => it.Busy, true));
+
+        Assert.Equal(2, list.FindAll("#calls button[disabled]").Count);
     }
 
     [Fact]

@@ -36,6 +36,10 @@ public sealed class CareDesk(IDbContextFactory<ShopDb> factory, OrderDesk desk, 
     public Task<Outcome<Order>> WakeAsync(string number, uint version, string by, CancellationToken cancel = default) =>
         desk.ChangeAsync(number, version, order => order.Wake(by, clock.GetUtcNow()), cancel);
 
+    /// <inheritdoc cref="Order.Seen"/>
+    public Task<Outcome<Order>> SeenAsync(string number, long line, string by, CancellationToken cancel = default) =>
+        desk.ChangeAsync(number, null, order => order.Seen(line, by, clock.GetUtcNow()), cancel);
+
     public async Task<Outcome<Order>> PlanCallAsync(string number, CallEntry entry, string by, CancellationToken cancel = default)
     {
         var shop = await ShopAsync(cancel);

@@ -11,11 +11,17 @@ public sealed class InboxBook(IDbContextFactory<ShopDb> factory)
 {
     public const int PageLength = 50;
 
-    /// <summary>Every open order, the longest waiting first; resting ones too.</summary>
+    /// <summary>
+    /// Every open order, and the closed ones whose customers said something that the desk has not heard yet. Unheard ones stand first; then the longest waiting.
+    /// Resting ones too.
+    /// </summary>
     public async Task<IReadOnlyList<InboxRow>> OpenAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        return await db.Orders.AsNoTracking().Where(order => !OrderStates.Closed.Contains(order.State)).OrderBy(order => order.ReceivedAt).Select(Row).ToListAsync(cancel);
+        var unheard = Unheard(db);
+        var rows = await db.Orders.AsNoTracking().Where(order => !OrderStates.Closed.Contains(order.State) || unheard.Select(line => line.OrderId).Contains(order.Id))
+            .OrderBy(order => order.ReceivedAt).Select(Row(unheard)).ToListAsync(cancel);
+        return [.. rows.OrderBy(row => row.WroteAt ?? DateTimeOffset.MaxValue)];
     }
 
     /// <summary>One page of the closed orders, the last closed first. A page behind the end is the last one.</summary>
@@ -26,7 +32,7 @@ public sealed class InboxBook(IDbContextFactory<ShopDb> factory)
         var total = await closed.CountAsync(cancel);
         var there = Math.Clamp(page, 1, Math.Max(1, ClosedPage.PagesOf(total)));
         var rows = await closed.OrderByDescending(order => order.StateSince).ThenByDescending(order => order.Id)
-            .Skip((there - 1) * PageLength).Take(PageLength).Select(Row).ToListAsync(cancel);
+            .Skip((there - 1) * PageLength).Take(PageLength).Select(Row(Unheard(db))).ToListAsync(cancel);
         return new ClosedPage(total, there, rows);
     }
 
@@ -48,18 +54,28 @@ public sealed class InboxBook(IDbContextFactory<ShopDb> factory)
             .ToListAsync(cancel);
     }
 
-    private static readonly Expression<Func<Order, InboxRow>> Row = order => new InboxRow(
+    /// <summary>The last line of each order that <see cref="Order.Unheard"/> speaks of.</summary>
+    private static IQueryable<OrderEvent> Unheard(ShopDb db)
+    {
+        var lines = db.Set<OrderEvent>();
+        return lines.Where(said => OrderEventKinds.Said.Contains(said.Kind)
+            && !lines.Any(later => later.OrderId == said.OrderId && later.Id > said.Id && !OrderEventKinds.WithoutDesk.Contains(later.Kind)));
+    }
+
+    private static Expression<Func<Order, InboxRow>> Row(IQueryable<OrderEvent> unheard) => order => new InboxRow(
         order.Number, order.State, order.StateSince, order.Channel, order.Customer.Name, order.CustomerReference,
         order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Spec).First(), order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Verdict).First(),
         order.Cams.Count, order.Price, order.ReceivedAt, order.PromisedOn, order.Cams.OrderBy(cam => cam.Ordinal).Select(cam => cam.Kind).First(),
-        order.AssignedTo, order.SnoozedUntil, order.SnoozeReason, order.Version);
+        order.AssignedTo, order.SnoozedUntil, order.SnoozeReason, order.Version,
+        unheard.Where(line => line.OrderId == order.Id).Max(line => (DateTimeOffset?)line.At));
 }
 
 /// <summary>One line of the inbox; <see cref="Spec"/>, <see cref="Verdict"/> and <see cref="Kind"/> are those of the first of <see cref="Cams"/> cams.</summary>
+/// <param name="WroteAt">When the customer said something that the desk has not heard yet.</param>
 public sealed record InboxRow(
     string Number, OrderState State, DateTimeOffset StateSince, OrderChannel Channel, string Customer, string? Reference,
     CamSpec Spec, Verdict? Verdict, int Cams, decimal Price, DateTimeOffset ReceivedAt, DateOnly? PromisedOn, WorkKind Kind,
-    string? AssignedTo, DateTimeOffset? SnoozedUntil, string? SnoozeReason, uint Version)
+    string? AssignedTo, DateTimeOffset? SnoozedUntil, string? SnoozeReason, uint Version, DateTimeOffset? WroteAt)
 {
     public bool IsSnoozed(DateTimeOffset now) => SnoozedUntil > now;
 }

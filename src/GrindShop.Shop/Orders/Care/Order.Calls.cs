@@ -46,7 +46,7 @@ public sealed partial class Order
             return open.Refusal;
         var call = open.Value;
         if (call.Tries != triesSeen)
-            return new Refusal("stale", $"{_history[^1].By} has just tried this call; it comes up again later.");
+            return new Refusal("stale", $"{_history.FindLast(line => line.Kind == OrderEventKind.CallTried)?.By ?? "Somebody"} has just tried this call; it comes up again later.");
         call.Tried(at);
         Note(OrderEventKind.CallTried, by, at, $"Called back at {call.Number}, no answer ({(call.Tries == 1 ? "first try" : $"{call.Tries} tries")}): {call.About}");
         return this;

@@ -16,7 +16,7 @@ public sealed class CustomerMail(IDbContextFactory<ShopDb> factory, Catalog cata
     {
         if (EnquiryCheck.Email(order.Contact) is not { } to)
             return;
-        var letters = await LettersAsync(cancel);
+        var letters = await LettersAsync(db, cancel);
         var answered = await AnsweredAsync(db, order.Number, cancel);
         foreach (var (place, line) in New(order))
             if (letters.Of(order, line) is { } letter)
@@ -44,8 +44,14 @@ public sealed class CustomerMail(IDbContextFactory<ShopDb> factory, Catalog cata
 
     private async Task<Letters> LettersAsync(CancellationToken cancel)
     {
-        var content = await catalog.ContentAsync(cancel);
         await using var db = await factory.CreateDbContextAsync(cancel);
+        return await LettersAsync(db, cancel);
+    }
+
+    /// <summary>The same on the caller's connection: whoever holds one in a transaction must not wait for a second.</summary>
+    private async Task<Letters> LettersAsync(ShopDb db, CancellationToken cancel)
+    {
+        var content = await catalog.ContentAsync(db, cancel);
         var prices = new PriceRules(await db.PriceListAsync(cancel), content.Rules.Settings.BlankMarkup);
         return new Letters(content, settings.PublicAddress, prices, content.Rules.Settings.Today(clock.GetUtcNow()));
     }

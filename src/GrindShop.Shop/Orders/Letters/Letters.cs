@@ -81,13 +81,17 @@ public sealed class Letters(CatalogContent content, string publicAddress, PriceR
         {_parts.Follow(order)}
         """);
 
-    private Letter Shipped(Order order) => Letter(order, "your camshaft has left the shop", $"""
-        your camshaft has left the shop.{(HasSpecCard(order) ? $" Its spec card is attached{(IsRepair(order) ? ": what was done, and what to mind before the engine runs" : ": lifts, durations, valve events and the distributor gear to run")}." : "")}
+    private Letter Shipped(Order order)
+    {
+        var (left, card) = order.Pieces > 1 ? ("your camshafts have left the shop", "Their spec cards are") : ("your camshaft has left the shop", "Its spec card is");
+        return Letter(order, left, $"""
+            {left}.{(HasSpecCard(order) ? $" {card} attached{(IsRepair(order) ? ": what was done, and what to mind before the engine runs" : ": lifts, durations, valve events and the distributor gear to run")}." : "")}
 
-        {LetterParts.Cautions}
+            {LetterParts.Cautions}
 
-        {_parts.Follow(order)}
-        """) with { Papers = HasSpecCard(order) ? [SpecCard] : [] };
+            {_parts.Follow(order)}
+            """) with { Papers = HasSpecCard(order) ? [SpecCard] : [] };
+    }
 
     private Letter Declined(Order order, string why) => Letter(order, "we cannot make it as described", $"""
         we cannot make this camshaft as it was described.

@@ -11,7 +11,7 @@ namespace GrindShop.Shop.Orders;
 public static class MailEnquiry
 {
     /// <summary>The words that are read for a cam: subject and text, without what cannot be printed.</summary>
-    public static string Said(ReadMail mail) => MailText.Cut(OwnWords.Of($"{mail.Subject}\n{OwnWords.Of(mail.Text)}"), OutgoingMail.LongestText).Replace('\uFFFD', '?');
+    public static string Said(ReadMail mail) => MailText.Cut($"{mail.Subject}\n{OwnWords.Of(mail.Text)}".Trim(), OutgoingMail.LongestText).Replace('\uFFFD', '?');
 
     public static Enquiry Of(ArrivedMail arrived, IReadOnlyList<EngineFamily> families)
     {

@@ -75,8 +75,8 @@ public sealed class MailIntake(IDbContextFactory<ShopDb> factory, SpecIntake int
 
     private async Task<string?> MachineAsync(ReadMail mail, bool byHand, CancellationToken cancel)
     {
-        var own = settings.Sender ?? (await catalog.ContentAsync(cancel)).Rules.Settings.Email;
-        return string.Equals(mail.From, own, StringComparison.OrdinalIgnoreCase) ? "It comes from the shop's own address; it is not answered."
+        string?[] own = [settings.Sender, (await catalog.ContentAsync(cancel)).Rules.Settings.Email.Trim()];
+        return own.Contains(mail.From, StringComparer.OrdinalIgnoreCase) ? "It comes from the shop's own address; it is not answered."
             : mail.IsAutomatic && !byHand ? "Written by a machine; it is not answered."
             : null;
     }

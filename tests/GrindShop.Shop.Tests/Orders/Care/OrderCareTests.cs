@@ -116,13 +116,15 @@ public class OrderCareTests
 
         Assert.True(order.CallTried(call.Id, 0, "Imka", TestShop.Now.AddHours(1)).Succeeded);
         Assert.Equal("stale", order.CallTried(call.Id, 0, "Piers", TestShop.Now.AddHours(1)).Refusal!.Code);
+        order.Assign("Hollis", "Hollis", TestShop.Now.AddHours(1));
+        Assert.StartsWith("Imka has just tried", order.CallTried(call.Id, 0, "Piers", TestShop.Now.AddHours(1)).Refusal!.Reason, StringComparison.Ordinal);
         Assert.Equal((1, TestShop.Now.AddHours(1) + CallBack.TryAgainAfter), (call.Tries, call.DueAt));
         Assert.True(order.CallDone(call.Id, "Piers", TestShop.Now.AddHours(2)).Succeeded);
 
         Assert.Equal("Piers has made this call already.", order.CallDone(call.Id, "Imka", TestShop.Now.AddHours(2)).Refusal!.Reason);
         Assert.Equal(
             ["To be called back from 2026-03-11 11:30 at 555-555-0199: the deposit", "Called back at 555-555-0199, no answer (first try): the deposit", "Called back at 555-555-0199: the deposit"],
-            order.History.TakeLast(3).Select(line => line.What));
+            order.History.Where(line => line.Kind != OrderEventKind.Assigned).TakeLast(3).Select(line => line.What));
     }
 
     [Fact]
