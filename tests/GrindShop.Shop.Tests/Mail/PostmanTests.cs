@@ -140,7 +140,7 @@ public sealed class PostmanTests : IAsyncLifetime
     public async Task Paper_that_cannot_be_printed_is_tried_again_because_nothing_has_gone_out()
     {
         await _host.StartAsync();
-        var shop = new TestShop(_database, "one", services => services.AddSingleton<IMailCarrier>(new SmtpCarrier(_host.Server)).AddSingleton<PrintPaper>(_ => (_, _, _) => throw new InvalidOperationException("no ink")));
+        var shop = new TestShop(_database, "one", services => services.AddSingleton<IMailCarrier>(new SmtpCarrier(_host.Server)).AddSingleton<PrintPapers>(_ => (_, _, _) => throw new InvalidOperationException("no ink")));
         _shops.Add(shop);
         var order = (await shop.Intake.SubmitAsync(SomeOrders.Enquiry("key"), "Una")).Order!;
         Assert.True((await shop.Desk.QuoteAsync(order.Number, order.Version, order.First.Answer!.Best!.PartNumber, SomeOrders.Lines, "Petra")).Succeeded);
