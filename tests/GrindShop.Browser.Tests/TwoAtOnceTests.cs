@@ -27,6 +27,20 @@ public sealed class TwoAtOnceTests(Browser browser) : IClassFixture<Browser>
     }
 
     [Fact]
+    public async Task What_became_of_an_act_is_shown_to_who_waits_and_not_to_who_types_elsewhere()
+    {
+        var page = await browser.VisitAsync(Person.Desk);
+        await page.OpenAsync("/desk/orders/C1201");
+        await page.FocusAsync("#decline-why");
+        await page.EvaluateAsync("shop.show(document.querySelector('.notice'))");
+        await Expect(page.Locator("#decline-why")).ToBeFocusedAsync();
+
+        await page.FocusAsync("#decline");
+        await page.EvaluateAsync("shop.show(document.querySelector('.notice'))");
+        await Expect(page.Locator(".notice").First).ToBeFocusedAsync();
+    }
+
+    [Fact]
     public async Task Two_tablets_at_one_step_leave_one_line_of_history()
     {
         var (one, two) = (await browser.VisitAsync(Person.Floor, 1024, 768), await browser.VisitAsync(Person.Floor, 1024, 768));

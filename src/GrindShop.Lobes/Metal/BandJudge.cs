@@ -10,6 +10,9 @@ public readonly record struct TurnedBlank(BlankOutline Blank, double TurnCamDeg)
 public sealed class BandJudge
 {
     private const double MostCleanupIn = 0.05;
+
+    /// <summary>Deeper than this all round, the second-order distances no longer tell reliably where the least of them lies.</summary>
+    private const double MostLeastIn = 0.15;
     private readonly FinishLobe finish;
     private readonly BandLimits limits;
     private readonly double? baseCircleDiameterIn, largestBaseCircleDiameterIn;
@@ -66,7 +69,7 @@ public sealed class BandJudge
         var removal = gap.Removal(MeasuredAt(judged));
         if (judged == max && max > 0)
             removal = removal with { MinIn = limits.CleanupIn, MinAtRad = tightest.AtRad };
-        return removal.MaxIn < path.DeepestIn && -removal.MinIn < path.FarthestOutIn ? MetalBand.Answer(max, judged, removal, limits) : null;
+        return removal.MaxIn < path.DeepestIn && -removal.MinIn < path.FarthestOutIn && removal.MinIn < MostLeastIn ? MetalBand.Answer(max, judged, removal, limits) : null;
     }
 
     /// <summary>The nose stands out most and the heel least, whatever the turn.</summary>

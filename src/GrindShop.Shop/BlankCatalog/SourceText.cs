@@ -56,7 +56,7 @@ public static class SourceText
 
     private static decimal Figure(CsvRow row, SourceCells cells, string text, string what)
     {
-        if (decimal.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var figure))
+        if (decimal.TryParse(row.Figure(text), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var figure))
             return figure;
         row.Wrong(Column, $"{cells.Supplier} needs its {what}, not \"{text}\".");
         return 1;

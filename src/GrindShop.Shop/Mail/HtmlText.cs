@@ -17,7 +17,7 @@ public static class HtmlText
         while (tokens.ReadNextToken(out var token))
         {
             if (token is HtmlTagToken tag)
-                hidden = Math.Max(0, hidden + Depth(tag));
+                hidden = tag is { Id: HtmlTagId.Body, IsEndTag: false } ? 0 : Math.Max(0, hidden + Depth(tag)); // the end tag of head may be left out
             if (hidden == 0)
                 text.Append(Words(token));
         }

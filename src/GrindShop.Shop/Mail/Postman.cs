@@ -1,6 +1,7 @@
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
+using MimeKit;
 
 namespace GrindShop.Shop.Mail;
 
@@ -51,8 +52,22 @@ public sealed class Postman(IDbContextFactory<ShopDb> factory, IMailCarrier carr
     {
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         patience.CancelAfter(Patience);
-        var written = await writer.WriteAsync(mail, patience.Token);
+        var written = await WriteAsync(mail, patience.Token);
         return written.Succeeded ? await carrier.CarryAsync(written.Value, patience.Token) : new CarryResult(Carried.NotNow, written.Refusal.Reason);
+    }
+
+    /// <summary>Whatever goes wrong while the mail is being written, it has surely not gone out and is tried again.</summary>
+    private async Task<Outcome<MimeMessage>> WriteAsync(OutgoingMail mail, CancellationToken cancel)
+    {
+        try
+        {
+            return await writer.WriteAsync(mail, cancel);
+        }
+        catch (Exception error)
+        {
+            log.LogError(error, "Mail {Id} could not be written.", mail.Id);
+            return new Refusal("notWritten", $"It could not be written: {error.Message}");
+        }
     }
 
     private void Mark(OutgoingMail mail, CarryResult result)

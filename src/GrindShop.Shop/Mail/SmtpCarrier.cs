@@ -46,7 +46,8 @@ public sealed class SmtpCarrier(MailServer server) : IMailCarrier
     }
 
     private static bool IsBroken(Exception error) => error is IOException or System.Net.Sockets.SocketException or TimeoutException
-        or SmtpProtocolException or AuthenticationException or SslHandshakeException or NotSupportedException;
+        or SmtpProtocolException or AuthenticationException or SslHandshakeException or NotSupportedException
+        or ServiceNotAuthenticatedException or ServiceNotConnectedException;
 
     /// <summary>The mail is taken; a server that does not say goodbye changes nothing.</summary>
     private static async Task LeaveAsync(SmtpClient client, CancellationToken cancel)

@@ -7,7 +7,7 @@ public sealed class Customer
 
     public required string Name { get; set; }
 
-    public string? Email { get; init; }
+    public string? Email { get; set; }
 
     public string? Phone { get; set; }
 

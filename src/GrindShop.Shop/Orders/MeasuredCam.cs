@@ -81,6 +81,7 @@ public sealed record MeasuredCam
         CaseDepthIn = CaseLeftIn,
         Gear = family.Gear == GearPosition.None ? CamGear.None : Gear,
         Side = grind.Side,
+        FuelPumpLobe = family.FuelPumpLobe,
         Nominal = new NominalGrind
         {
             Intake = Worn(grind.Intake, IntakeLobeLiftIn, IntakeDurationAt050CrankDeg),

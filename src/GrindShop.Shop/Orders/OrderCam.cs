@@ -96,7 +96,7 @@ public sealed class OrderCam
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(entry.Quantity);
         (Kind, Quantity) = (entry.Kind, entry.Quantity);
         ReceivedCondition = string.IsNullOrWhiteSpace(entry.ReceivedCondition) ? null : entry.ReceivedCondition.Trim();
-        IsExpected = entry.Kind != WorkKind.NewGrind && ReceivedCondition is not null && entry.IsExpected;
+        IsExpected = entry.Kind != WorkKind.NewGrind && entry.IsExpected;
         Measured = entry.Kind == WorkKind.Regrind ? entry.Measured : null;
         Gear = entry.Kind == WorkKind.GearReplacement ? entry.Gear : null;
     }

@@ -59,8 +59,18 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
         {
             ({ } address, _) => await db.Customers.SingleOrDefaultAsync(customer => customer.Email == address, cancel),
             (_, { } number) => await db.Customers.OrderBy(customer => customer.Id).FirstOrDefaultAsync(customer => customer.Email == null && customer.Phone == number, cancel),
-            _ => await db.Customers.SingleOrDefaultAsync(customer => customer.Id == enquiry.KnownCustomer && customer.Email == null && customer.Phone == null, cancel),
+            _ => null,
         };
-        return known ?? db.Customers.Add(new Customer { Name = enquiry.Contact.Name!.Trim(), Email = email, Phone = phone, Since = now }).Entity;
+        return known ?? await ChosenAsync(db, enquiry.KnownCustomer, email, phone, cancel)
+            ?? db.Customers.Add(new Customer { Name = enquiry.Contact.Name!.Trim(), Email = email, Phone = phone, Since = now }).Entity;
+    }
+
+    /// <summary>The customer that the desk knows by name, with the address they give now; null where the desk chose none.</summary>
+    private static async Task<Customer?> ChosenAsync(ShopDb db, int? id, string? email, string? phone, CancellationToken cancel)
+    {
+        if (await db.Customers.SingleOrDefaultAsync(customer => customer.Id == id && customer.Email == null, cancel) is not { } chosen)
+            return null;
+        (chosen.Email, chosen.Phone) = (email, chosen.Phone ?? phone);
+        return chosen;
     }
 }

@@ -46,6 +46,9 @@ public sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, st
 
     public void Wrong(string column, string message) => problems.Add(new RowProblem(file, Name, column, message));
 
+    /// <summary>A figure as the file writes its decimals, with a point.</summary>
+    public string Figure(string text) => decimalComma ? text.Replace(',', '.') : text;
+
     private string Blank(string column)
     {
         if (cells.ContainsKey(column))
@@ -55,7 +58,7 @@ public sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, st
 
     private double Parse(string column, string text)
     {
-        if (double.TryParse(decimalComma ? text.Replace(',', '.') : text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number))
+        if (double.TryParse(Figure(text), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number))
             return number;
         if (text != "")
             Wrong(column, $"\"{text}\" is not a number.");

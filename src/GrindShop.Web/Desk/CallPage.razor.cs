@@ -142,7 +142,7 @@ public sealed partial class CallPage : LivePage, IAsyncDisposable
     /// <summary>The caller is a known customer: what is known of them is put into the form, and the order goes to them.</summary>
     private async Task ChooseAsync(Customer customer)
     {
-        (Draft.Name, Draft.Phone, Draft.Email) = (customer.Name, customer.Phone ?? Draft.Phone, customer.Email ?? "");
+        (Draft.Name, Draft.Phone, Draft.Email) = (customer.Name, customer.Phone ?? Draft.Phone, customer.Email ?? Draft.Email);
         Draft.Customer = customer.Id;
         await KeepAsync();
         await LookAsync();

@@ -53,7 +53,10 @@ public sealed partial class FindBox : LivePage
     {
         if (_given != (Asked, Page))
             Take();
-        _found = IsAsked ? await Search.FindAsync(_asked, _page) : null;
+        var (text, page) = (_asked, _page);
+        var found = IsAsked ? await Search.FindAsync(text, page) : null;
+        if ((text, page) == (_asked, _page)) // somebody may have typed on meanwhile
+            _found = found;
     }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)

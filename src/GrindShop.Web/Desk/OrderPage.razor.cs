@@ -5,6 +5,7 @@ using GrindShop.Shop.Routing;
 using GrindShop.Shop.Specs;
 using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
 
 namespace GrindShop.Web.Desk;
 
@@ -31,6 +32,9 @@ public sealed partial class OrderPage : LivePage
 
     [Parameter]
     public string Number { get; set; } = "";
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = default!;
 
     [Inject]
     private OrderDesk OrderDesk { get; set; } = default!;
@@ -118,13 +122,13 @@ public sealed partial class OrderPage : LivePage
 
     private async Task CompleteAsync() => _completed = _work!.Order is null ? null : await Catalog.CompleteAsync(Cam.Spec);
 
-    /// <summary>After an act the focus goes to what became of it, which stands above the next act.</summary>
+    /// <summary>After an act the focus goes to what became of it, which stands above the next act, unless the person types elsewhere already.</summary>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (!_acted)
             return;
         _acted = false;
-        await _notice.FocusAsync();
+        await Js.InvokeVoidAsync("shop.show", _notice);
     }
 
     private async Task ActedAsync()

@@ -2,6 +2,7 @@ using GrindShop.Shop.Buying;
 using GrindShop.Shop.Mail;
 using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
 
 namespace GrindShop.Web.Office;
 
@@ -17,6 +18,9 @@ public sealed partial class BuyingOrderPage : LivePage
 
     [Parameter]
     public string Number { get; set; } = "";
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = default!;
 
     [Inject]
     private Purchasing Purchasing { get; set; } = default!;
@@ -42,13 +46,13 @@ public sealed partial class BuyingOrderPage : LivePage
 
     protected override bool Concerns(string changed) => changed == Number || _work?.Order?.State == PurchaseState.Draft;
 
-    /// <summary>After an act the focus goes to what became of it.</summary>
+    /// <summary>After an act the focus goes to what became of it, unless the person types elsewhere already.</summary>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (!_acted)
             return;
         _acted = false;
-        await _notice.FocusAsync();
+        await Js.InvokeVoidAsync("shop.show", _notice);
     }
 
     private async Task ActedAsync()

@@ -114,7 +114,8 @@ public sealed partial class GrindPage : LivePage
         }
         if (!IsNew)
             await ReadAsync();
-        _seen = _now; // a change by somebody else has been told now; saving again is knowing it
+        if (outcome.Succeeded || outcome.Refusal?.Code == "stale")
+            _seen = _now; // a change by somebody else has been told now; saving again is knowing it
         _busy = false;
     }
 }

@@ -12,6 +12,9 @@ namespace GrindShop.Web.Shell;
 /// <summary>Everything the web application is made of: services first, then the pipeline.</summary>
 public static class WebServices
 {
+    /// <summary>What a browser may send at once: a long mail that is pasted in, escaped as JSON. The framework's own limit of 32 kB would end the page.</summary>
+    private const int LargestMessageBytes = 512 * 1024;
+
     public static void AddWeb(this WebApplicationBuilder builder, string connectionString)
     {
         var services = builder.Services;
@@ -21,7 +24,8 @@ public static class WebServices
         services.AddDataProtection().SetApplicationName("GrindShop").PersistKeysToDbContext<ShopDb>();
         services.AddShopSecurity();
         services.AddShopApi();
-        services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddRazorComponents().AddInteractiveServerComponents()
+            .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessageBytes);
         services.AddScoped<AuthenticationStateProvider, StillSignedIn>();
         services.AddMudServices();
         services.AddScoped<ThemeChoice>();

@@ -11,7 +11,17 @@ window.shop = {
     print() {
         window.print();
     },
+    // What became of an act is shown to whoever waits for it, not to whoever types in another field already.
+    show(notice) {
+        const now = document.activeElement;
+        if (now === actedFrom || !now?.matches("input, select, textarea"))
+            notice.focus();
+    },
 };
+
+let actedFrom = null;
+addEventListener("click", event => actedFrom = event.target.closest?.("button") ?? actedFrom, true);
+addEventListener("submit", () => actedFrom = document.activeElement, true);
 
 // A lost connection is said in a line at the bottom; the page stays usable, and forms keep what is typed on the device.
 const offline = document.getElementById("components-reconnect-modal");

@@ -86,6 +86,7 @@ public sealed class CatalogDeskTests : IAsyncLifetime
     [InlineData("TURNSTILE | X | 1 | 1.5 | 1")]
     [InlineData("TURNSTILE | X | 1 | 1 | 0")]
     [InlineData("TURNSTILE | X | 1 | 1 | 1 | 1")]
+    [InlineData("TURNSTILE | X | 1,250 | 1 | 1")]
     [InlineData("TURNSTILE")]
     public async Task A_supplier_that_cannot_be_is_named(string cell) =>
         Assert.Equal("otherSources", (await SaveAsync(await PartAsync("RV8R-516-09"), "otherSources", cell, "why")).Problems[0].Field);

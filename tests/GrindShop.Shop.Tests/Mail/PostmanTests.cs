@@ -137,6 +137,23 @@ public sealed class PostmanTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Paper_that_cannot_be_printed_is_tried_again_because_nothing_has_gone_out()
+    {
+        await _host.StartAsync();
+        var shop = new TestShop(_database, "one", services => services.AddSingleton<IMailCarrier>(new SmtpCarrier(_host.Server)).AddSingleton<PrintPapers>(_ => (_, _, _) => throw new InvalidOperationException("no ink")));
+        _shops.Add(shop);
+        var order = (await shop.Intake.SubmitAsync(SomeOrders.Enquiry("key"), "Una")).Order!;
+        Assert.True((await shop.Desk.QuoteAsync(order.Number, order.Version, order.First.Answer!.Best!.PartNumber, SomeOrders.Lines, "Petra")).Succeeded);
+
+        await shop.Postman.SendDueAsync();
+
+        var quote = (await shop.Outbox.OfOrderAsync(order.Number))[^1];
+        Assert.Equal(MailState.Waiting, quote.State);
+        Assert.Contains("no ink", quote.LastError, StringComparison.Ordinal);
+        Assert.Single(_host.Taken);
+    }
+
+    [Fact]
     public async Task Line_that_breaks_after_the_text_leaves_the_decision_to_a_person()
     {
         using var host = new BreakingHost();

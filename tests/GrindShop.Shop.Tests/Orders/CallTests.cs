@@ -95,6 +95,20 @@ public sealed class CallTests : IAsyncLifetime
         Assert.Equal(one.CustomerId, again.CustomerId);
     }
 
+    [Theory]
+    [InlineData(null, "555-0142-99")]
+    [InlineData("una@example.com", null)]
+    [InlineData("una@example.com", "555-0142-99")]
+    public async Task Somebody_known_by_name_who_gives_an_address_now_stays_one_customer(string? email, string? phone)
+    {
+        var call = Call("230 @.050") with { Channel = OrderChannel.WalkIn, Contact = new Contact { Name = "Una Thornquist" } };
+        var one = (await _shop.Intake.TakeAsync(call, "Imka")).Order!;
+        var again = (await _shop.Intake.TakeAsync(call with { SubmitKey = "again", KnownCustomer = one.CustomerId, Contact = call.Contact with { Email = email, Phone = phone } }, "Imka")).Order!;
+        var third = (await _shop.Intake.TakeAsync(call with { SubmitKey = "third", Contact = call.Contact with { Email = email, Phone = phone } }, "Imka")).Order!;
+
+        Assert.Equal((one.CustomerId, one.CustomerId), (again.CustomerId, third.CustomerId));
+    }
+
     [Fact]
     public async Task An_order_without_an_address_goes_its_whole_way_and_says_what_is_to_be_told()
     {

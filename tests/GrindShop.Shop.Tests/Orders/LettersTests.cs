@@ -69,6 +69,24 @@ public sealed class LettersTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Struck_lines_are_not_told_and_the_others_make_the_price()
+    {
+        var order = await SubmitAsync();
+        var offer = new QuoteOffer
+        {
+            Parts = new Dictionary<int, string> { [1] = order.First.Answer!.Best!.PartNumber },
+            Lines = [new PriceLine("own-1", "Grinding", 300) { Reason = "agreed" }, new PriceLine("own-2", "Balance", 120) { RuleAmount = 120, IsStruck = true, Reason = "not wanted" }],
+            ValidUntil = SomeOrders.Today.AddDays(10),
+        };
+        Assert.True((await _shop.Desk.QuoteAsync(order.Number, order.Version, offer, "Petra")).Succeeded);
+
+        var text = (await _shop.Outbox.OfOrderAsync(order.Number))[^1].Text;
+
+        Assert.Contains("Together: $300.00", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Balance", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Declined_says_why()
     {
         var order = await SubmitAsync();

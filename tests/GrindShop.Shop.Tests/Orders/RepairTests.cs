@@ -141,6 +141,23 @@ public sealed class RepairTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_used_cam_has_the_pump_lobe_of_its_engine()
+    {
+        var entry = Regrind(Used(.345, 226));
+        var look = await _shop.Catalog.LookAsync(entry with { Spec = entry.Spec with { MechanicalFuelPump = true } });
+
+        Assert.True(Assert.Single(look.Answer!.Blanks).Usable, string.Join(' ', look.Answer.Reasons));
+    }
+
+    [Fact]
+    public async Task A_cam_whose_condition_nobody_has_told_yet_is_expected_all_the_same()
+    {
+        var taken = await _shop.Intake.TakeAsync(SomeOrders.Enquiry("told-later") with { Kind = WorkKind.Regrind, ReceivedCondition = null, IsExpected = true }, "Desk");
+
+        Assert.True(taken.Order!.First.IsExpected);
+    }
+
+    [Fact]
     public async Task A_used_cam_without_the_case_is_refused_with_the_reason_and_cannot_be_priced()
     {
         var look = await LookAsync(Used(.345, 226) with { Alloy = BlankAlloy.Steel5160, Hardening = Hardening.Induction, CaseLeftIn = .06 });

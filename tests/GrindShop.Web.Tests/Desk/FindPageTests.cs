@@ -46,7 +46,7 @@ public sealed class FindPageTests(StaffShop shop) : IClassFixture<StaffShop>
         var page = browser.Render<FindPage>();
         page.WaitForState(() => page.FindAll("#how").Count == 1, Patience);
 
-        await page.Find("#find").InputAsync("no such thing at all");
+        await page.InvokeAsync(() => page.Find("#find").InputAsync("no such thing at all"));
 
         page.WaitForState(() => page.FindAll("#empty").Count == 1, Patience);
         Assert.Contains("another spelling", page.Find("#empty").TextContent, StringComparison.Ordinal);

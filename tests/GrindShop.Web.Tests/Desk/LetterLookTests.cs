@@ -19,16 +19,16 @@ public sealed class LetterLookTests(StaffShop shop) : IClassFixture<StaffShop>
         await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
         var page = browser.Render<OrderPage>(given => given.Add(it => it.Number, StaffShop.InWork));
         page.WaitForState(() => page.FindAll("#cancel-order").Count == 1, Patience);
-        await page.Find("#cancel-letter").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#cancel-letter").ClickAsync());
         page.WaitForState(() => page.FindAll("#cancel-title ~ .problem").Count == 1, Patience);
-        await page.Find("#cancel-why").ChangeAsync("Sold the car.");
-        await page.Find("#cancel-told").ChangeAsync("As agreed on the phone.");
-        await page.Find("#cancel-letter").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#cancel-why").ChangeAsync("Sold the car."));
+        await page.InvokeAsync(() => page.Find("#cancel-told").ChangeAsync("As agreed on the phone."));
+        await page.InvokeAsync(() => page.Find("#cancel-letter").ClickAsync());
         page.WaitForState(() => page.FindAll("#cancel-letter-text").Count == 1, Patience);
         Assert.Contains("As agreed on the phone.", page.Find("#cancel-letter-text").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain("Sold the car", page.Find("#cancel-letter-text").TextContent, StringComparison.Ordinal);
 
-        await page.Find("#cancel-order").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#cancel-order").ClickAsync());
         page.WaitForState(() => page.Find("#state").TextContent == "cancelled", Patience);
 
         var order = (await shop.Get<OrderDesk>().FindAsync(StaffShop.InWork))!;
@@ -47,14 +47,14 @@ public sealed class LetterLookTests(StaffShop shop) : IClassFixture<StaffShop>
         await using var browser = shop.Browser("Hollis Verne", Policies.Office);
         var page = browser.Render<BuyingOrderPage>(given => given.Add(it => it.Number, number));
         page.WaitForState(() => page.FindAll("#save-vendor-email").Count == 1, Patience);
-        await page.Find("#vendor-email").ChangeAsync("orders@vendor.example.com");
-        await page.Find("#save-vendor-email").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#vendor-email").ChangeAsync("orders@vendor.example.com"));
+        await page.InvokeAsync(() => page.Find("#save-vendor-email").ClickAsync());
         page.WaitForState(() => page.FindAll("#mail-vendor.go").Count == 1, Patience);
-        await page.Find("#vendor-letter").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#vendor-letter").ClickAsync());
         page.WaitForState(() => page.FindAll("#vendor-letter-text").Count == 1, Patience);
         Assert.Empty(await shop.Get<Outbox>().OfPurchaseAsync(number));
 
-        await page.Find("#mail-vendor").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#mail-vendor").ClickAsync());
         page.WaitForState(() => page.FindAll("#vendor-mails li").Count == 1, Patience);
 
         Assert.Equal("Mail it again", page.Find("#mail-vendor").TextContent);

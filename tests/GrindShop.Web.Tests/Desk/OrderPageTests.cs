@@ -15,20 +15,20 @@ public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
         var page = Open(browser, StaffShop.New);
-        await page.Find("#correct").ClickAsync();
-        await page.Find("#lsa").InputAsync("113");
+        await page.InvokeAsync(() => page.Find("#correct").ClickAsync());
+        await page.InvokeAsync(() => page.Find("#lsa").InputAsync("113"));
         await CorrectElsewhereAsync(lsa: 109, use: "marine");
 
-        await page.Find("#save-spec").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#save-spec").ClickAsync());
         page.WaitForState(() => page.FindAll("#refusal").Count == 1, Patience);
         Assert.Contains("Piers Oakham", page.Find("#refusal").TextContent);
         Assert.Contains("109 cam deg", page.Find("#newer").TextContent);
         Assert.Equal("113", page.Find("#lsa").GetAttribute("value"));
 
-        await page.Find("#load-newer").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#load-newer").ClickAsync());
         Assert.Equal("113", page.Find("#lsa").GetAttribute("value"));
         Assert.Equal("marine", page.Find("#use").GetAttribute("value"));
-        await page.Find("#save-spec").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#save-spec").ClickAsync());
         page.WaitForState(() => page.FindAll("#save-spec").Count == 0, Patience);
         var saved = await shop.Get<OrderDesk>().FindAsync(StaffShop.New);
         Assert.Equal((113, "marine"), (saved!.First.Spec.LobeSeparationCamDeg, saved.First.Spec.Use));
@@ -39,9 +39,9 @@ public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
         var page = Open(browser, StaffShop.Quoted);
-        await page.Find("#accept").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#accept").ClickAsync());
         page.WaitForState(() => page.FindAll("#start").Count == 1, Patience);
-        await page.Find("#start").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#start").ClickAsync());
         page.WaitForState(() => page.FindAll("#traveler").Count == 1, Patience);
         Assert.Equal("/papers/traveler/J1003.pdf", page.Find("#traveler").GetAttribute("href"));
         var job = await shop.Get<JobFloor>().FindAsync("J1003");
@@ -56,9 +56,9 @@ public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
         await CorrectElsewhereAsync(lsa: 110, use: null);
         var page = Open(browser, StaffShop.New);
         page.WaitForState(() => page.FindAll("#quote").Count == 1, Patience);
-        await page.Find("#adder-RUSH").ChangeAsync(true);
+        await page.InvokeAsync(() => page.Find("#adder-RUSH").ChangeAsync(true));
         var sum = page.Find(".price-lines .sum").TextContent;
-        await page.Find("#quote").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#quote").ClickAsync());
         page.WaitForState(() => page.FindAll("#accept").Count == 1, Patience);
         var order = await shop.Get<OrderDesk>().FindAsync(StaffShop.New);
         Assert.Equal(sum, PriceRules.Dollars(order!.Price));
@@ -70,7 +70,7 @@ public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
         var page = Open(browser, StaffShop.New);
-        await page.Find("#decline").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#decline").ClickAsync());
         page.WaitForState(() => page.FindAll("#refusal").Count == 1, Patience);
         Assert.Contains("Say why", page.Find("#refusal").TextContent);
     }

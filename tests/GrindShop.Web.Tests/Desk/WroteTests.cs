@@ -26,7 +26,7 @@ public sealed class WroteTests(StaffShop shop) : IClassFixture<StaffShop>
         var page = browser.Render<OrderPage>(given => given.Add(it => it.Number, StaffShop.Shipped));
         page.WaitForState(() => page.FindAll("#seen").Count == 1, Patience);
         Assert.Equal("It ticks at idle.", page.Find($"#words-{mail.Id}").TextContent);
-        await page.Find("#seen").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#seen").ClickAsync());
 
         page.WaitForState(() => page.FindAll("#wrote").Count == 0, Patience);
         Assert.Equal((OrderEventKind.Seen, "Imka Tolland"), (await shop.Get<OrderDesk>().FindAsync(StaffShop.Shipped))!.History[^1] is var line ? (line.Kind, line.By) : default);

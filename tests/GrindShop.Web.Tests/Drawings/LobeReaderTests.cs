@@ -37,11 +37,11 @@ public sealed class LobeReaderTests
         browser.JSInterop.Mode = JSRuntimeMode.Loose;
         var reader = browser.Render<LobeReader>(parts => parts.Add(lobe => lobe.Section, SampleLobe.Section()).Add(lobe => lobe.Id, "one"));
         Assert.Equal("0° (nose): lift 0.3350 in, 0.0300 in of metal off, case left 0.120 in", reader.Find("output").TextContent);
-        await reader.Find("#one-at").InputAsync("-180");
+        await reader.InvokeAsync(() => reader.Find("#one-at").InputAsync("-180"));
         Assert.StartsWith("-180° (opening side): lift 0.0000 in", reader.Find("output").TextContent);
         Assert.Single(reader.FindAll("circle.reading"));
         var whole = reader.Find("svg").GetAttribute("viewBox")!.Split(' ');
-        await reader.Find("button[aria-label^=Enlarge]").ClickAsync();
+        await reader.InvokeAsync(() => reader.Find("button[aria-label^=Enlarge]").ClickAsync());
         var part = reader.Find("svg").GetAttribute("viewBox")!.Split(' ');
         Assert.Equal(("360", "180"), (whole[2], part[2]));
         Assert.True(reader.Find("button[aria-label^=Shrink]").GetAttribute("disabled") is null);

@@ -48,7 +48,7 @@ public sealed class JobListTests(StaffShop shop) : IClassFixture<StaffShop>
 
     private static async Task ScanAsync(IRenderedComponent<JobList> page, string text)
     {
-        await page.Find("#scan").ChangeAsync(text);
-        await page.Find("form.scan").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("#scan").ChangeAsync(text));
+        await page.InvokeAsync(() => page.Find("form.scan").SubmitAsync());
     }
 }

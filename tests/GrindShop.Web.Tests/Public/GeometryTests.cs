@@ -40,7 +40,7 @@ public sealed class GeometryTests(StaffShop shop) : IClassFixture<StaffShop>
         await using var browser = Browser();
         var page = Open(browser, $"geometry?{Cam}");
         page.WaitForState(() => page.FindAll("#window-desc").Count == 1, Patience);
-        await page.Find("#blank").ChangeAsync("RV8R-862-14");
+        await page.InvokeAsync(() => page.Find("#blank").ChangeAsync("RV8R-862-14"));
         page.WaitForState(() => page.Markup.Contains("A full-round blank has no lobes yet", StringComparison.Ordinal), Patience);
     }
 
@@ -62,7 +62,7 @@ public sealed class GeometryTests(StaffShop shop) : IClassFixture<StaffShop>
         await using var browser = Browser();
         var page = Open(browser, $"geometry?{Cam}");
         page.WaitForState(() => page.FindAll("#window-desc").Count == 1, Patience);
-        await page.Find("#smaller").InputAsync("0");
+        await page.InvokeAsync(() => page.Find("#smaller").InputAsync("0"));
         page.WaitForState(() => page.Find("section figcaption").TextContent.Length > 0 && page.Markup.Contains("1.181 in (intake)", StringComparison.Ordinal), Patience);
         Assert.Contains("The wanted point lies inside the window.", page.Find("#window-desc").TextContent);
     }

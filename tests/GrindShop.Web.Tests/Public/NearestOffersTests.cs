@@ -27,7 +27,7 @@ public sealed class NearestOffersTests
         await using var page = new BunitContext();
         CamSpec? taken = null;
         var shown = page.Render<NearestOffers>(set => set.Add(p => p.Wish, Wish).Add(p => p.Nearest, [Offer]).Add(p => p.OnTake, spec => taken = spec));
-        await shown.Find("button").ClickAsync(new());
+        await shown.InvokeAsync(() => shown.Find("button").ClickAsync(new()));
 
         Assert.Contains("LSA 110 instead of 112 cam degrees", shown.Find(".given-up").TextContent);
         Assert.Contains("1.051 in", shown.Find(".base-circle").TextContent);

@@ -17,7 +17,7 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = Browser();
         var page = Open(browser);
-        await page.Find("form.asked").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("form.asked").SubmitAsync());
         page.WaitForState(() => page.FindAll(".summary").Count == 1, Patience);
         page.WaitForState(() => browser.JSInterop.Invocations.Any(call => call.Identifier == "Blazor._internal.domWrapper.focus"), Patience);
         var leads = page.FindAll(".summary a").Select(link => link.GetAttribute("href")!.Split('#')[1]).ToList();
@@ -30,7 +30,7 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = Browser();
         var page = Open(browser);
-        await page.Find("#rocker-ratio").InputAsync("one and a half");
+        await page.InvokeAsync(() => page.Find("#rocker-ratio").InputAsync("one and a half"));
         page.WaitForState(() => page.FindAll("#rocker-ratio-problem").Count == 1, Patience);
         Assert.Contains("Rocker ratio must lie between 0.8 and 2.5 to 1.", page.Find("#rocker-ratio-problem").TextContent);
         Assert.StartsWith("rocker-ratio-problem", page.Find("#rocker-ratio").GetAttribute("aria-describedby"));
@@ -68,7 +68,7 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
         var page = await DescribedAsync(browser);
         Assert.Empty(page.FindAll("#intake-lash"));
         Assert.Empty(page.FindAll("#side"));
-        await page.Find("#lifter").ChangeAsync("SolidRoller");
+        await page.InvokeAsync(() => page.Find("#lifter").ChangeAsync("SolidRoller"));
         page.WaitForState(() => page.FindAll("#intake-lash").Count == 1, Patience);
     }
 
@@ -77,8 +77,8 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = Browser();
         var page = await DescribedAsync(browser);
-        await page.Find("#contact-name").InputAsync("Aldo Brenninck");
-        await page.Find("#contact-phone").InputAsync("555 010 7788");
+        await page.InvokeAsync(() => page.Find("#contact-name").InputAsync("Aldo Brenninck"));
+        await page.InvokeAsync(() => page.Find("#contact-phone").InputAsync("555 010 7788"));
         var first = await SendAsync(browser, page);
         var second = await SendAsync(browser, page);
         Assert.Equal(first, second);
@@ -103,10 +103,10 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
     private static async Task<IRenderedComponent<SpecForm>> DescribedAsync(BunitContext browser)
     {
         var page = Open(browser);
-        await page.Find("#engine-family").ChangeAsync("RV8-R");
-        await page.Find("#lifter").ChangeAsync("HydraulicRoller");
-        await page.Find("#intake-duration-050").InputAsync("222");
-        await page.Find("#intake-lobe-lift").InputAsync(".335");
+        await page.InvokeAsync(() => page.Find("#engine-family").ChangeAsync("RV8-R"));
+        await page.InvokeAsync(() => page.Find("#lifter").ChangeAsync("HydraulicRoller"));
+        await page.InvokeAsync(() => page.Find("#intake-duration-050").InputAsync("222"));
+        await page.InvokeAsync(() => page.Find("#intake-lobe-lift").InputAsync(".335"));
         page.WaitForState(() => page.FindAll(".blank-card").Count == 1, Patience);
         return page;
     }
@@ -115,7 +115,7 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         var navigation = browser.Services.GetRequiredService<NavigationManager>();
         navigation.NavigateTo("/spec");
-        await page.Find("form.asked").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("form.asked").SubmitAsync());
         page.WaitForState(() => navigation.Uri.Contains("/track/", StringComparison.Ordinal), Patience);
         return navigation.Uri;
     }

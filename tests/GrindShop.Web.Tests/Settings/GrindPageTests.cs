@@ -27,7 +27,7 @@ public sealed class GrindPageTests(StaffShop shop) : IClassFixture<StaffShop>
         await TypeAsync(page, "#intake-lobe-lift", "0.292");
         page.WaitForState(() => page.Find("#serving").TextContent.Contains("Can be ground", StringComparison.Ordinal), Patience);
         await TypeAsync(page, "#why", "asked for");
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
 
         page.WaitForState(() => page.FindAll("#said").Count == 1, Patience);
         var grind = (await Book.FindAsync("RV8-R-101"))!;
@@ -45,13 +45,13 @@ public sealed class GrindPageTests(StaffShop shop) : IClassFixture<StaffShop>
         var now = (await Book.FindAsync("RV8-R-102"))!;
         Assert.True((await Book.ChangeAsync(now.Code, now.Version, now.Entry with { Name = "Theirs" }, "sounds better", "Somebody Else")).Succeeded);
 
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
         page.WaitForState(() => page.FindAll("#refusal").Count == 1, Patience);
         Assert.Contains("Somebody Else", page.Find("#refusal").TextContent);
         Assert.Equal("Mine", page.Find("#grind-name").GetAttribute("value"));
         Assert.Contains("Theirs", page.Find("#grind-history").TextContent);
 
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
         page.WaitForState(() => page.FindAll("#said").Count == 1, Patience);
         Assert.Equal("Mine", (await Book.FindAsync("RV8-R-102"))!.Entry.Name);
     }
@@ -62,12 +62,12 @@ public sealed class GrindPageTests(StaffShop shop) : IClassFixture<StaffShop>
         await using var browser = shop.Browser("Hollis Verne", Policies.Settings);
         var page = Open(browser, "RV8-R-103");
         await TypeAsync(page, "#why", "nobody wants it");
-        await page.Find("#retire").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#retire").ClickAsync());
         page.WaitForState(() => page.FindAll("#retired").Count == 1, Patience);
         Assert.DoesNotContain(await Book.ListAsync(), grind => grind.Code == "RV8-R-103");
 
         await TypeAsync(page, "#why", "somebody does");
-        await page.Find("#bring-back").ClickAsync();
+        await page.InvokeAsync(() => page.Find("#bring-back").ClickAsync());
         page.WaitForState(() => page.FindAll("#retired").Count == 0, Patience);
         Assert.Contains(await Book.ListAsync(), grind => grind.Code == "RV8-R-103");
     }
@@ -81,7 +81,7 @@ public sealed class GrindPageTests(StaffShop shop) : IClassFixture<StaffShop>
         await TypeAsync(page, "#grind-name", "Nothing yet");
         await TypeAsync(page, "#grind-summary", "For nobody.");
         await TypeAsync(page, "#why", "to see");
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
 
         page.WaitForState(() => page.FindAll("#refusal").Count == 1, Patience);
         Assert.Contains("Choose the engine family", page.Find("#refusal").TextContent);

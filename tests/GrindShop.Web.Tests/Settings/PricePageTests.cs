@@ -16,9 +16,9 @@ public sealed class PricePageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Hollis Verne", Policies.Settings);
         var page = Open(browser, "base/RV8-R/solidRoller");
-        await page.Find("#amount").InputAsync("$245.50");
-        await page.Find("#why").InputAsync("wheels cost more");
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("#amount").InputAsync("$245.50"));
+        await page.InvokeAsync(() => page.Find("#why").InputAsync("wheels cost more"));
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
 
         page.WaitForState(() => page.FindAll("#said").Count == 1, Patience);
         Assert.Contains("$245.50", page.Find("#now").TextContent);
@@ -30,8 +30,8 @@ public sealed class PricePageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Hollis Verne", Policies.Settings);
         var page = Open(browser, "break/4");
-        await page.Find("#amount").InputAsync("a lot");
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("#amount").InputAsync("a lot"));
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
 
         page.WaitForState(() => page.FindAll("#refusal").Count == 1, Patience);
         Assert.Equal("a lot", page.Find("#amount").GetAttribute("value"));
@@ -54,13 +54,13 @@ public sealed class PricePageTests(StaffShop shop) : IClassFixture<StaffShop>
         await using var browser = shop.Browser("Hollis Verne", Policies.Settings);
         var page = browser.Render<ShopPage>();
         page.WaitForState(() => page.FindAll("#timeZone").Count == 1, Patience);
-        await page.Find("#timeZone").InputAsync("Somewhere/Else");
-        await page.Find("#why").InputAsync("moved");
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("#timeZone").InputAsync("Somewhere/Else"));
+        await page.InvokeAsync(() => page.Find("#why").InputAsync("moved"));
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
         page.WaitForState(() => page.Find("#timeZone").GetAttribute("aria-invalid") == "true", Patience);
 
-        await page.Find("#timeZone").InputAsync("America/Denver");
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("#timeZone").InputAsync("America/Denver"));
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
         page.WaitForState(() => page.FindAll("#said").Count == 1, Patience);
         Assert.Equal("America/Denver", (await shop.Get<ShopSettingsBook>().ReadAsync()).Settings.TimeZone);
     }

@@ -64,11 +64,11 @@ public sealed class RuleEffectTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         var page = browser.Render<SpecForm>();
         page.WaitForState(() => page.FindAll("#engine-family option").Count > 1, Patience);
-        await page.Find("#engine-family").ChangeAsync("RV8-R");
-        await page.Find("#lifter").ChangeAsync("HydraulicRoller");
-        await page.Find("#distributor-gear").ChangeAsync("Bronze");
-        await page.Find("#intake-duration-050").InputAsync("222");
-        await page.Find("#intake-lobe-lift").InputAsync(".335");
+        await page.InvokeAsync(() => page.Find("#engine-family").ChangeAsync("RV8-R"));
+        await page.InvokeAsync(() => page.Find("#lifter").ChangeAsync("HydraulicRoller"));
+        await page.InvokeAsync(() => page.Find("#distributor-gear").ChangeAsync("Bronze"));
+        await page.InvokeAsync(() => page.Find("#intake-duration-050").InputAsync("222"));
+        await page.InvokeAsync(() => page.Find("#intake-lobe-lift").InputAsync(".335"));
         page.WaitForState(() => page.FindAll(".blank-card").Count == 1, Patience);
         return page;
     }

@@ -15,10 +15,10 @@ public sealed class RulePageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Petra Vane", Policies.Settings);
         var page = Open(browser, "gear/rear/steel/bronze");
-        await page.Find("#verdict-caution").ChangeAsync(true);
-        await page.Find("#reason").InputAsync("Bronze dust was found in two sumps: look at it after a hundred miles.");
-        await page.Find("#why").InputAsync("Two returns");
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("#verdict-caution").ChangeAsync(true));
+        await page.InvokeAsync(() => page.Find("#reason").InputAsync("Bronze dust was found in two sumps: look at it after a hundred miles."));
+        await page.InvokeAsync(() => page.Find("#why").InputAsync("Two returns"));
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
 
         page.WaitForState(() => page.FindAll("#said").Count == 1, Patience);
         Assert.Contains("caution Bronze dust", Flat(page.Find("#now").TextContent));
@@ -32,8 +32,8 @@ public sealed class RulePageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Petra Vane", Policies.Settings);
         var page = Open(browser, "gear/rear/steel/polymerComposite");
-        await page.Find("#reason").InputAsync("Other words.");
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("#reason").InputAsync("Other words."));
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
 
         page.WaitForState(() => page.FindAll("#refusal").Count == 1, Patience);
         Assert.Contains("Say why", page.Find("#refusal").TextContent);
@@ -46,19 +46,19 @@ public sealed class RulePageTests(StaffShop shop) : IClassFixture<StaffShop>
         const string key = "lifter/steel1055/solidRoller";
         await using var browser = shop.Browser("Petra Vane", Policies.Settings);
         var page = Open(browser, key);
-        await page.Find("#reason").InputAsync("Mine.");
-        await page.Find("#why").InputAsync("mine");
+        await page.InvokeAsync(() => page.Find("#reason").InputAsync("Mine."));
+        await page.InvokeAsync(() => page.Find("#why").InputAsync("mine"));
         var book = shop.Get<RuleBook>();
         var seen = (await book.FindAsync(key))!.Value.Rule;
         Assert.True((await book.ChangeAsync(new RuleEdit(key, seen.Version, RuleVerdict.No, "Theirs.", "theirs"), "Other Owner")).Succeeded);
 
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
         page.WaitForState(() => page.FindAll("#refusal").Count == 1, Patience);
         Assert.Contains("Other Owner", page.Find("#refusal").TextContent);
         Assert.Contains("Theirs.", page.Find("#now").TextContent);
         Assert.Equal("Mine.", page.Find("#reason").GetAttribute("value"));
 
-        await page.Find("form").SubmitAsync();
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
         page.WaitForState(() => page.FindAll("#said").Count == 1, Patience);
         Assert.Equal("Mine.", (await book.FindAsync(key))!.Value.Rule.Reason);
     }

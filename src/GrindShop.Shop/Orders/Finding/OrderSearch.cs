@@ -52,10 +52,10 @@ public sealed class OrderSearch(IDbContextFactory<ShopDb> factory)
         ranked AS (SELECT order_id, row_number() OVER (ORDER BY rank DESC, order_id DESC)::integer AS place, count(*) OVER ()::integer AS total FROM found),
         page AS (SELECT * FROM ranked WHERE place > {(page - 1) * PageLength} AND place <= {page * PageLength}),
         why AS (
-            SELECT order_id, json_agg(json_build_object('place', place, 'words', words, 'isName', is_name) ORDER BY rank DESC, id) AS hits FROM (
+            SELECT order_id, json_agg(json_build_object('place', place, 'words', words, 'isName', is_name) ORDER BY rank DESC, id) AS hits FROM (SELECT *, row_number() OVER (PARTITION BY order_id ORDER BY rank DESC, id) AS nth FROM (
                 SELECT DISTINCT ON (h.order_id, w.place, lower(w.words)) h.order_id, w.id, w.place, w.words, w.is_name, h.rank
-                FROM of_order h JOIN page ON page.order_id = h.order_id JOIN known_words w ON w.id = h.id ORDER BY h.order_id, w.place, lower(w.words), h.rank DESC) one
-            GROUP BY order_id
+                FROM of_order h JOIN page ON page.order_id = h.order_id JOIN known_words w ON w.id = h.id ORDER BY h.order_id, w.place, lower(w.words), h.rank DESC) one) numbered
+            WHERE nth <= {MostHits} GROUP BY order_id
         )
         SELECT o.number, o.state, o.state_since, c.name AS customer, o.received_at, page.place, page.total, why.hits
         FROM page JOIN why ON why.order_id = page.order_id JOIN orders o ON o.id = page.order_id JOIN customers c ON c.id = o.customer_id
@@ -69,7 +69,7 @@ public sealed class OrderSearch(IDbContextFactory<ShopDb> factory)
     {
         var hits = JsonSerializer.Deserialize<IReadOnlyList<HitRow>>(row.Hits, ShopJson.Options)!;
         return new FoundOrder(row.Number, Enum.Parse<OrderState>(row.State), row.StateSince, row.Customer, row.ReceivedAt,
-            [.. hits.Take(MostHits).Select(hit => new Hit(hit.Place, HitMarks.Of(hit.Words, question.Terms, hit.IsName)))]);
+            [.. hits.Select(hit => new Hit(hit.Place, HitMarks.Of(hit.Words, question.Terms, hit.IsName)))]);
     }
 
     internal sealed record Row(string Number, string State, DateTimeOffset StateSince, string Customer, DateTimeOffset ReceivedAt, int Place, int Total, string Hits);

@@ -59,7 +59,7 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
     }
 
     public static string Price(Order order) => List(
-        $"Price of order {order.Number}", [.. order.PriceLines.Select(line => $"{line.Text}: {PriceRules.Dollars(line.Amount)}"), $"Together: {PriceRules.Dollars(order.Price)}"]);
+        $"Price of order {order.Number}", [.. (order.CurrentQuote?.Charged ?? []).Select(line => $"{line.Text}: {PriceRules.Dollars(line.Charge)}"), $"Together: {PriceRules.Dollars(order.Price)}"]);
 
     /// <summary>Price range and shipping day of a new grind before anybody has priced it, with empty lines around it; nothing where the list has no price.</summary>
     public string Likely(Order order, PriceRules prices, DateOnly today)
