@@ -106,15 +106,6 @@ public sealed partial class Order
         return this;
     }
 
-    /// <summary>The customer has answered, in whatever way; the desk goes on.</summary>
-    public Outcome<Order> CustomerAnswered(string what, string by, DateTimeOffset at)
-    {
-        if (State != OrderState.WaitingForCustomer)
-            return NotNow("answered");
-        Enter(OrderState.New, OrderEventKind.Answered, by, at, what);
-        return this;
-    }
-
     public Outcome<Order> Decline(string why, string by, DateTimeOffset at)
     {
         if (!State.IsBeforeAcceptance())
