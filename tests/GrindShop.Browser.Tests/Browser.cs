@@ -124,5 +124,9 @@ internal static class Pages
             await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
     }
 
+    /// <summary>Waits until the browser tab keeps these words: they have gone to the shop and come back.</summary>
+    public static Task KeptInTabAsync(this IPage page, string words) =>
+        page.WaitForFunctionAsync("words => Object.values(sessionStorage).some(kept => kept.includes(words))", words);
+
     public static async Task<string> TextAsync(this IPage page, string selector) => (await page.Locator(selector).InnerTextAsync()).Trim();
 }

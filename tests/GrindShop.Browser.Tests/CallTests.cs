@@ -39,6 +39,7 @@ public sealed class CallTests(Browser browser) : IClassFixture<Browser>
         await page.Keyboard.TypeAsync("call back after five");
         await page.PicturesAsync("call");
 
+        await page.KeptInTabAsync("call back after five");
         await page.ReloadAsync();
         await Expect(page.Locator("#line")).ToHaveValueAsync("222/228 @.050 .335 110+4 hyd roller for his tow rig, ridgetop");
         await Expect(page.Locator("#name")).ToHaveValueAsync("Corin Orlowe");

@@ -25,6 +25,7 @@ public sealed class PasteTests(Browser browser) : IClassFixture<Browser>
         await Expect(page.Locator("#caller-title ~ ul a").First).ToBeVisibleAsync();
         await Expect(page.Locator("#goes-to")).ToContainTextAsync("becomes a new order");
         await LookAsync(page, "paste");
+        await page.KeptInTabAsync("cam for the tow rig");
         await page.ReloadAsync();
         await Expect(page.Locator("#subject")).ToHaveValueAsync("cam for the tow rig");
         await page.Keyboard.PressAsync("Control+Enter");
