@@ -17,11 +17,11 @@ public sealed class BlankTests(Browser browser) : IClassFixture<Browser>
     {
         var owner = await browser.VisitAsync(Person.Owner);
         await owner.OpenAsync(Part);
-        await owner.SetInputFilesAsync("#file", File("front.png", "image/png", Picture));
+        await owner.ChooseFileAsync("#file", File("front.png", "image/png", Picture));
         await Expect(owner.Locator("#files img[alt*='front.png']")).ToBeVisibleAsync();
-        await owner.SetInputFilesAsync("#file", File("nose.pdf", "application/pdf", "%PDF-1.7 a drawing"u8.ToArray()));
+        await owner.ChooseFileAsync("#file", File("nose.pdf", "application/pdf", "%PDF-1.7 a drawing"u8.ToArray()));
         await Expect(owner.Locator("#files")).ToContainTextAsync("nose.pdf");
-        await owner.SetInputFilesAsync("#file", File("nose.png", "image/png", "MZ"u8.ToArray()));
+        await owner.ChooseFileAsync("#file", File("nose.png", "image/png", "MZ"u8.ToArray()));
         await Expect(owner.Locator("#file-problem")).ToContainTextAsync("Only PNG, JPEG, PDF and SVG");
         await Expect(owner.Locator("#history li")).ToHaveCountAsync(2);
 
@@ -38,12 +38,12 @@ public sealed class BlankTests(Browser browser) : IClassFixture<Browser>
         var rows = (await (await owner.APIRequest.GetAsync((await owner.GetAttributeAsync("#export", "href"))!)).TextAsync()).TrimStart('\uFEFF').Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
         var (header, row) = (rows[0], rows.Single(one => one.StartsWith("UV6O-HI-01,", StringComparison.Ordinal)));
 
-        await owner.SetInputFilesAsync("#csv", Csv(header, row.Replace("toTheBarrel", "everywhere", StringComparison.Ordinal), rows[1], row.Replace("UV6O-HI-01", "UV6O NEW", StringComparison.Ordinal)));
+        await owner.ChooseFileAsync("#csv", Csv(header, row.Replace("toTheBarrel", "everywhere", StringComparison.Ordinal), rows[1], row.Replace("UV6O-HI-01", "UV6O NEW", StringComparison.Ordinal)));
         await Expect(owner.Locator("#wrong")).ToContainTextAsync("Line 2, hardening: \"everywhere\" is none of");
         await Expect(owner.Locator("#wrong")).ToContainTextAsync("Line 4, partNumber");
         await Expect(owner.Locator("#apply")).ToHaveCountAsync(0);
 
-        await owner.SetInputFilesAsync("#csv", Csv(header, row.Replace(",48.05,", ",49.5,", StringComparison.Ordinal), rows[1], row.Replace("UV6O-HI-01", "UV6O-HI-91", StringComparison.Ordinal)));
+        await owner.ChooseFileAsync("#csv", Csv(header, row.Replace(",48.05,", ",49.5,", StringComparison.Ordinal), rows[1], row.Replace("UV6O-HI-01", "UV6O-HI-91", StringComparison.Ordinal)));
         await Expect(owner.Locator("#sum")).ToHaveTextAsync("1 added, 1 changed, 1 unchanged, 0 wrong.");
         await Expect(owner.Locator("#changes")).ToContainTextAsync("costUsd: 48.05 → 49.5");
         await Expect(owner.Locator("#changes")).ToContainTextAsync("new part");

@@ -82,6 +82,13 @@ internal static class Pages
         await page.WaitForSelectorAsync("html[data-live]", new() { State = WaitForSelectorState.Attached });
     }
 
+    /// <summary>Chooses a file once the field takes one.</summary>
+    public static async Task ChooseFileAsync(this IPage page, string selector, FilePayload file)
+    {
+        await Assertions.Expect(page.Locator(selector)).ToBeEnabledAsync();
+        await page.SetInputFilesAsync(selector, file);
+    }
+
     /// <summary>The text of a PDF, fetched as the page's person.</summary>
     public static async Task<string> PaperAsync(this IPage page, string address)
     {
