@@ -56,7 +56,7 @@ public sealed class Job
     /// <summary>The customer may have the card: the cam is on its way.</summary>
     public bool HasShippedCard => ShippedAt is not null && HasSpecCard;
 
-    /// <summary>What the lot gives, where that is not what was answered for its part.</summary>
+    /// <summary>What the lot gives, where that is not what was answered for its part, or where the answer was given anew after the blank was taken.</summary>
     public BlankFit? LotFit { get; private set; }
 
     /// <summary>The figures to grind to from the blank that was taken; null where the order was never judged on it.</summary>
@@ -165,6 +165,9 @@ public sealed class Job
     }
 
     internal void Reschedule(DateOnly dueOn) => DueOn = dueOn;
+
+    /// <summary>The cam is agreed otherwise, or was answered anew: these are the figures that the job's own blank gives for it.</summary>
+    internal void GrindTo(BlankFit fit) => LotFit = fit;
 
     private Refusal Over() => EndedAs is { } end
         ? new Refusal("ended", $"Job {Code} was {end.ToString().ToLowerInvariant()}; nothing is left to do.")

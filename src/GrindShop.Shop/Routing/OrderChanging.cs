@@ -25,7 +25,8 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
             return refusal;
         var jobs = (await floor.JobsOfAsync(order.Number, cancel)).Where(job => job.OrderCamId == cam.Id);
         var part = cam.NeedsBlank ? terms.PartNumber ?? look.Answer?.Best?.PartNumber : null;
-        return new RevisionPreview(look.Answer, BlankEffect.OfRevising(jobs, terms.Spec, look.Answer, part).Words);
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return new RevisionPreview(look.Answer, (await EffectAsync(db, [.. jobs], terms with { PartNumber = part }, look.Answer, cancel)).Words);
     }
 
     /// <summary>Revises a cam of an accepted order. A blank that is not wanted any more goes back to its lot; its piece waits for another.</summary>
@@ -41,12 +42,15 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         var look = await LookAsync(cam, terms, cancel);
         if (look.Refusal is { } refusal)
             return refusal;
-        var effect = BlankEffect.OfRevising(jobs.Where(job => job.OrderCamId == cam.Id), terms.Spec, look.Answer, terms.PartNumber);
+        var effect = await EffectAsync(db, jobs.FindAll(job => job.OrderCamId == cam.Id), terms, look.Answer, cancel);
+        var isAnsweredAnew = !ReferenceEquals(look.Answer, cam.Answer);
         var today = (await catalog.ContentAsync(db, cancel)).Rules.Settings.Today(clock.GetUtcNow());
         var revised = order.Revise(terms, look.Answer, effect.Words, today, by, clock.GetUtcNow());
         if (!revised.Succeeded)
             return revised;
-        foreach (var (job, fate) in effect.Fates.Where(fate => fate.Fate != JobFate.GoesOn))
+        if (isAnsweredAnew)
+            effect.Fates.Where(fate => fate is { Fate: JobFate.GoesOn, Fit: not null }).ToList().ForEach(fate => fate.Job.GrindTo(fate.Fit!));
+        foreach (var (job, fate, _, _) in effect.Fates.Where(fate => fate.Fate != JobFate.GoesOn))
         {
             await EndAsync(db, job, fate, $"Revision {revised.Value.Number}.", by, cancel);
             order.LosePiece(cam, $"{job.Code} ended by revision {revised.Value.Number}; the piece waits for its blank.", by, clock.GetUtcNow());
@@ -94,7 +98,7 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         var cancelled = order!.Cancel(why, told, effect.Words, by, clock.GetUtcNow());
         if (!cancelled.Succeeded)
             return cancelled;
-        foreach (var (job, fate) in effect.Fates)
+        foreach (var (job, fate, _, _) in effect.Fates)
             await EndAsync(db, job, fate, "The order was cancelled.", by, cancel);
         await mail.TellAsync(db, order!, cancel);
         await db.SaveAndTellAsync(number, cancel);
@@ -105,6 +109,15 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
     /// <summary>A specification that stays as it is keeps the answer it was ordered on.</summary>
     private async Task<CamLook> LookAsync(OrderCam cam, RevisionTerms terms, CancellationToken cancel) =>
         terms.Spec == cam.Spec ? new CamLook([], [], cam.Answer) : await catalog.LookAsync(cam.Entry with { Spec = terms.Spec }, cancel);
+
+    /// <summary>A blank that is kept for another grind is judged by its own lot: that may have less metal, and the figures on the floor are those of the blank in hand.</summary>
+    private async Task<BlankEffect> EffectAsync(ShopDb db, IReadOnlyList<Job> jobs, RevisionTerms terms, FeasibilityAnswer? answer, CancellationToken cancel)
+    {
+        var lots = new Dictionary<string, BlankFit?>();
+        foreach (var job in jobs.Where(job => BlankEffect.IsGroundOtherwise(job, answer, terms.PartNumber)))
+            lots[job.Code] = (await catalog.JudgeLotAsync(db, answer!.Grind, job.BlankLot!, cancel)) is { } fit ? fit with { InStock = true, LeadTimeDays = 0 } : null;
+        return BlankEffect.OfRevising(jobs, terms.Spec, answer, terms.PartNumber, lots);
+    }
 
     private static async Task<(Order? Order, List<Job> Jobs, Refusal? Refusal)> LockAsync(ShopDb db, string number, uint version, CancellationToken cancel)
     {
