@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Components;
 namespace GrindShop.Web.Shell;
 
 /// <summary>Stands unseen on a page that answers from the catalog and calls it when engines, blanks, rules or settings have changed.</summary>
-public sealed class CatalogWatch : ComponentBase, IDisposable
+public sealed class CatalogWatch : CalledComponent, IDisposable
 {
     /// <summary>Reads and judges anew; runs on the page's own thread.</summary>
     [Parameter, EditorRequired]
@@ -13,7 +13,11 @@ public sealed class CatalogWatch : ComponentBase, IDisposable
     [Inject]
     private ChangeListener Changes { get; set; } = default!;
 
-    public void Dispose() => Changes.Changed -= Hear;
+    public void Dispose()
+    {
+        EndCalls();
+        Changes.Changed -= Hear;
+    }
 
     protected override void OnAfterRender(bool firstRender)
     {
@@ -21,21 +25,9 @@ public sealed class CatalogWatch : ComponentBase, IDisposable
             Changes.Changed += Hear;
     }
 
-    private async void Hear(string changed)
+    private void Hear(string changed)
     {
-        if (changed != ChangeNotice.Catalog)
-            return;
-        try
-        {
-            await InvokeAsync(Changed.InvokeAsync);
-        }
-        catch (OperationCanceledException)
-        {
-            // The person typed on: the page is answering a newer question already.
-        }
-        catch (Exception error)
-        {
-            await DispatchExceptionAsync(error);
-        }
+        if (changed == ChangeNotice.Catalog)
+            Do(Changed.InvokeAsync);
     }
 }

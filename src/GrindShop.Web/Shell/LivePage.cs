@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Components.Authorization;
 namespace GrindShop.Web.Shell;
 
 /// <summary>A page for the people of the shop: shows the shop's time and follows what others change, on this web node or another.</summary>
-public abstract class LivePage : ComponentBase, IDisposable
+public abstract class LivePage : CalledComponent, IDisposable
 {
     private bool _reading;
     private bool _heardMore;
@@ -34,6 +34,7 @@ public abstract class LivePage : ComponentBase, IDisposable
 
     public void Dispose()
     {
+        EndCalls();
         Changes.Changed -= Hear;
         _timer?.Dispose();
         GC.SuppressFinalize(this);
@@ -61,17 +62,7 @@ public abstract class LivePage : ComponentBase, IDisposable
     /// <summary>Does a change of this order concern the page?</summary>
     protected virtual bool Concerns(string orderNumber) => true;
 
-    private async void Hear(string changed)
-    {
-        try
-        {
-            await InvokeAsync(() => changed == ChangeNotice.Catalog || Concerns(changed) ? ReadAgainAsync() : Task.CompletedTask);
-        }
-        catch (Exception error)
-        {
-            await DispatchExceptionAsync(error);
-        }
-    }
+    private void Hear(string changed) => Do(() => changed == ChangeNotice.Catalog || Concerns(changed) ? ReadAgainAsync() : Task.CompletedTask);
 
     /// <summary>One reading at a time, and one more if something changed while it ran: the page never ends on an older answer.</summary>
     private async Task ReadAgainAsync()
