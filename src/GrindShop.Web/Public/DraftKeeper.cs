@@ -70,7 +70,7 @@ public sealed class DraftKeeper(DraftBook book, TimeProvider clock)
 
     private async Task AskAsync(SpecFormState state, Refusal refusal)
     {
-        if (refusal.Code == "stale")
+        if (refusal.IsStale)
             Other = await book.FindAsync(state.Code!);
         if (refusal.Code == "gone")
             state.Code = null;

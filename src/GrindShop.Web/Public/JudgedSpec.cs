@@ -8,8 +8,8 @@ namespace GrindShop.Web.Public;
 /// <summary>The shop's answer to a complete specification, with the drawing of one of its blanks.</summary>
 public sealed record JudgedSpec(FeasibilityAnswer Answer, FinishedCam Cam, CatalogContent Content, BlankFit? Shown, CamSection? Drawing)
 {
-    /// <summary>What comes close, where the cam does not come from stock; filled after the answer is shown.</summary>
-    public IReadOnlyList<NearestGrind> Nearest { get; init; } = [];
+    /// <summary>What comes close, where the cam does not come from stock; null until it was searched, which is after the answer is shown.</summary>
+    public IReadOnlyList<NearestGrind>? Nearest { get; init; }
 
     /// <summary>Price and date to be expected; null where they are not asked for.</summary>
     public Outlook? Outlook { get; init; }

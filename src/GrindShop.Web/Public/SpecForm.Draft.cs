@@ -36,7 +36,8 @@ public sealed partial class SpecForm
 
     public async ValueTask DisposeAsync()
     {
-        Navigation.LocationChanged -= TurnAsync;
+        EndCalls();
+        Navigation.LocationChanged -= Turn;
         _typing.Dispose();
         _keeping.Dispose();
         if (_device is not null)

@@ -32,7 +32,8 @@ public sealed partial class SpecForm
     private IReadOnlyList<FieldProblem> _ignored = [];
     private JudgedSpec? _judged;
     private Task _begun = Task.CompletedTask;
-    private bool _guided;
+    private bool _guided, _renewing;
+    private int _changes, _answered;
 
     /// <summary>Survives the step from the first static picture to the live page, and a lost connection.</summary>
     [PersistentState]
@@ -95,7 +96,7 @@ public sealed partial class SpecForm
     {
         _keeper = new DraftKeeper(Drafts, Clock);
         Use(_draft);
-        Navigation.LocationChanged += TurnAsync;
+        Navigation.LocationChanged += Turn;
         return _begun = BeginAsync();
     }
 
@@ -117,22 +118,10 @@ public sealed partial class SpecForm
     protected override Task OnParametersSetAsync() => AgainAsync();
 
     /// <summary>From one way in to the other it is the same form, and the draft stays.</summary>
-    private async void TurnAsync(object? sender, LocationChangedEventArgs location)
+    private void Turn(object? sender, LocationChangedEventArgs location)
     {
-        if (new Uri(location.Location).AbsolutePath is not ("/spec" or "/spec/guided"))
-            return;
-        try
-        {
-            await InvokeAsync(AgainAsync);
-        }
-        catch (OperationCanceledException)
-        {
-            // Something newer was asked in the meantime.
-        }
-        catch (Exception error)
-        {
-            await DispatchExceptionAsync(error);
-        }
+        if (new Uri(location.Location).AbsolutePath is "/spec" or "/spec/guided")
+            Do(AgainAsync);
     }
 
     /// <summary>Reads and judges anew what stands there, by the way in of the moment.</summary>
@@ -159,13 +148,37 @@ public sealed partial class SpecForm
         StateHasChanged();
     }
 
-    /// <summary>Engines, blanks or rules have changed: the same question has a new answer, and what was typed stays.</summary>
+    /// <summary>
+    /// Engines, blanks or rules have changed: the same question has a new answer, and what was typed stays. One change after another is answered one at a
+    /// time, so that even while they keep coming an answer is given.
+    /// </summary>
     private async Task JudgeAnewAsync()
     {
-        var cancel = _typing.Next();
+        _changes++;
+        if (_renewing)
+            return;
+        _renewing = true;
+        try
+        {
+            while (_answered != _changes)
+            {
+                await RenewAsync(_typing.Next());
+                StateHasChanged();
+            }
+        }
+        finally
+        {
+            _renewing = false;
+        }
+    }
+
+    private async Task RenewAsync(CancellationToken cancel)
+    {
+        var changes = _changes;
         (_families, _prices) = ((await Catalog.ContentAsync(cancel)).Families, await Prices.PriceRulesAsync(cancel));
         await ReadAsync();
-        await JudgeAsync(cancel, anew: true);
+        await JudgeAsync(cancel);
+        _answered = Math.Max(_answered, changes);
     }
 
     private async Task ReadAsync()
@@ -178,15 +191,24 @@ public sealed partial class SpecForm
     }
 
     /// <summary>The answer to what stands there now; the old one stays in view until the new one is known.</summary>
-    private async Task JudgeAsync(CancellationToken cancel, bool anew = false)
+    private async Task JudgeAsync(CancellationToken cancel)
     {
         if (_reading.Grind is not { } grind)
-            _judged = null;
-        else if (anew || _judged?.Answer.Grind != grind)
         {
-            await TakeAsync(AnswerAsync(grind, cancel), cancel);
+            _judged = null;
+            return;
+        }
+        var changes = _changes;
+        if (_judged?.Answer.Grind != grind || _answered != changes)
+        {
+            var answer = await AnswerAsync(grind, cancel);
+            cancel.ThrowIfCancellationRequested();
+            (_judged, _answered) = (answer, changes);
             StateHasChanged();
-            var nearest = await _judged!.NearestAsync(Catalog, cancel);
+        }
+        if (_judged is { Nearest: null } judged)
+        {
+            var nearest = await judged.NearestAsync(Catalog, cancel);
             cancel.ThrowIfCancellationRequested();
             _judged = _judged with { Nearest = nearest };
         }
@@ -200,15 +222,11 @@ public sealed partial class SpecForm
 
     private async Task ShowAsync(BlankFit fit)
     {
-        if (_judged is { } judged)
-            await TakeAsync(Task.Run(() => judged.Showing(fit)), _typing.Current);
-    }
-
-    private async Task TakeAsync(Task<JudgedSpec> answer, CancellationToken cancel)
-    {
-        var judged = await answer;
-        cancel.ThrowIfCancellationRequested();
-        _judged = judged;
+        if (_judged is not { } judged)
+            return;
+        var shown = await Task.Run(() => judged.Showing(fit));
+        if (_judged.Answer == judged.Answer)
+            _judged = shown with { Nearest = _judged.Nearest };
     }
 
     /// <summary>The starting figures are put into the form, where they may be changed.</summary>

@@ -73,6 +73,17 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
     }
 
     [Fact]
+    public async Task Words_typed_while_the_shop_looks_for_what_comes_close_do_not_end_the_search()
+    {
+        await using var browser = Browser();
+        var page = await DescribedAsync(browser);
+        await page.InvokeAsync(() => page.Find("#intake-lobe-lift").InputAsync(".600"));
+        page.WaitForState(() => page.Find(".verdict").TextContent.Contains("Cannot be ground", StringComparison.Ordinal), Patience);
+        await page.InvokeAsync(() => page.Find("#notes").InputAsync("for the hill climb"));
+        page.WaitForState(() => page.FindAll(".nearest li").Count > 0, Patience);
+    }
+
+    [Fact]
     public async Task Sent_twice_it_is_one_order_with_one_tracking_page()
     {
         await using var browser = Browser();
@@ -93,10 +104,11 @@ public sealed class SpecFormTests(StaffShop shop) : IClassFixture<StaffShop>
         return browser;
     }
 
+    /// <summary>A form that lets a person type.</summary>
     private static IRenderedComponent<SpecForm> Open(BunitContext browser)
     {
         var page = browser.Render<SpecForm>();
-        page.WaitForState(() => page.FindAll("#engine-family option").Count > 1, Patience);
+        page.WaitForState(() => page.FindAll("form.asked > fieldset:not([disabled]) #engine-family option").Count > 1, Patience);
         return page;
     }
 
