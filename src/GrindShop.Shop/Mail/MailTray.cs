@@ -1,3 +1,4 @@
+using System.Linq.Expressions;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 
@@ -6,6 +7,9 @@ namespace GrindShop.Shop.Mail;
 /// <summary>The mails that came in, for the people of the shop.</summary>
 public sealed class MailTray(IDbContextFactory<ShopDb> factory, Mailbox mailbox, MailSettings settings)
 {
+    /// <summary>A person has to decide on it.</summary>
+    private static readonly Expression<Func<IncomingMail, bool>> Waits = mail => mail.SettledBy == null && (mail.Fate == MailFate.PutAside || mail.Fate == MailFate.FromAnother);
+
     /// <summary>Mails of one order, oldest first.</summary>
     public async Task<IReadOnlyList<IncomingMail>> OfOrderAsync(string orderNumber, CancellationToken cancel = default)
     {
@@ -18,7 +22,7 @@ public sealed class MailTray(IDbContextFactory<ShopDb> factory, Mailbox mailbox,
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         return await db.IncomingMails.AsNoTracking()
-            .OrderByDescending(mail => mail.SettledBy == null && (mail.Fate == MailFate.PutAside || mail.Fate == MailFate.FromAnother))
+            .OrderByDescending(Waits)
             .ThenByDescending(mail => mail.Id).Take(most).ToListAsync(cancel);
     }
 
@@ -26,7 +30,7 @@ public sealed class MailTray(IDbContextFactory<ShopDb> factory, Mailbox mailbox,
     public async Task<int> WaitingCountAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        return await db.IncomingMails.CountAsync(mail => mail.SettledBy == null && (mail.Fate == MailFate.PutAside || mail.Fate == MailFate.FromAnother), cancel);
+        return await db.IncomingMails.CountAsync(Waits, cancel);
     }
 
     /// <summary>How far the mailbox has been read; null where none is set up or none was visited yet.</summary>

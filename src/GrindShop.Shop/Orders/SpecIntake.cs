@@ -20,19 +20,22 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
         var problems = EnquiryCheck.Problems(enquiry, look.Problems);
         if (problems.Count > 0)
             return new SubmitResult(null, problems);
-        return await ReceiveAsync(enquiry, look.Answer, by, cancel);
+        return await ReceiveAsync(enquiry, look.Answer, by, (_, _) => Task.FromResult<Refusal?>(null), cancel);
     }
 
     /// <summary>The desk takes in what was said, complete or not; nothing that was said is lost, and what is missing is asked later.</summary>
-    /// <param name="beside">Something that is kept in the same transaction as the new order.</param>
-    public async Task<SubmitResult> TakeAsync(Enquiry enquiry, string by, CancellationToken cancel = default, Func<Order, object>? beside = null)
+    public Task<SubmitResult> TakeAsync(Enquiry enquiry, string by, CancellationToken cancel = default) =>
+        TakeAsync(enquiry, by, (_, _) => Task.FromResult<Refusal?>(null), cancel);
+
+    /// <summary>The same, and in the same transaction something beside it that stands or falls with the order.</summary>
+    internal async Task<SubmitResult> TakeAsync(Enquiry enquiry, string by, Func<ShopDb, Order, Task<Refusal?>> beside, CancellationToken cancel)
     {
         var look = await catalog.LookAsync(enquiry.Cam, cancel);
         var problems = EnquiryCheck.DeskProblems(enquiry, look.Problems);
-        return problems.Count > 0 ? new SubmitResult(null, problems) : await ReceiveAsync(enquiry, look.Answer, by, cancel, beside);
+        return problems.Count > 0 ? new SubmitResult(null, problems) : await ReceiveAsync(enquiry, look.Answer, by, beside, cancel);
     }
 
-    private async Task<SubmitResult> ReceiveAsync(Enquiry enquiry, FeasibilityAnswer? answer, string by, CancellationToken cancel, Func<Order, object>? beside = null)
+    private async Task<SubmitResult> ReceiveAsync(Enquiry enquiry, FeasibilityAnswer? answer, string by, Func<ShopDb, Order, Task<Refusal?>> beside, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
@@ -44,8 +47,8 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
         var now = clock.GetUtcNow();
         var order = Order.Receive(await db.NextOrderNumbersAsync(cancel), enquiry, await CustomerAsync(db, enquiry, now, cancel), answer, by, now);
         db.Add(order);
-        if (beside?.Invoke(order) is { } kept)
-            db.Add(kept);
+        if (await beside(db, order) is { } refusal)
+            return new SubmitResult(null, [], refusal);
         await mail.TellAsync(db, order, cancel);
         await db.SaveAndTellAsync(order.Number, cancel);
         await transaction.CommitAsync(cancel);

@@ -232,6 +232,20 @@ public sealed class MailIntakeTests : IAsyncLifetime
         Assert.Equal("settled", (await Sorting.AsNewOrderAsync(mail.Id, "Petra")).Refusal!.Code);
     }
 
+    [Fact]
+    public async Task Two_who_decide_on_one_mail_at_once_make_one_order()
+    {
+        var order = await AskedAsync("Which rocker ratio?");
+        var foreign = await TakeAsync(SomeMail.Text("I want one like it", "mech@example.net", $"Re: {order.Number}", "two@example.net"), "test:2");
+        var before = await OrdersAsync();
+
+        var outcomes = await Task.WhenAll(Task.Run(() => Sorting.AsNewOrderAsync(foreign.Id, "Petra")), Task.Run(() => Sorting.LeaveAsync(foreign.Id, "Imka")), Task.Run(() => Sorting.AsNewOrderAsync(foreign.Id, "Anna")));
+
+        var settled = Assert.Single(outcomes, outcome => outcome.Succeeded).Value!;
+        Assert.Equal(before + (settled.Fate == MailFate.NewOrder ? 1 : 0), await OrdersAsync());
+        Assert.All(outcomes.Where(outcome => !outcome.Succeeded), outcome => Assert.Equal("settled", outcome.Refusal!.Code));
+    }
+
     [Theory]
     [InlineData("From: \"nobody\" <>\n\n230/236")]
     [InlineData("Subject: x\n\n230/236")]
@@ -270,6 +284,12 @@ public sealed class MailIntakeTests : IAsyncLifetime
     private static ArrivedMail Arrived(string text, string source) => MailReader.Read(source, Encoding.UTF8.GetBytes(text));
 
     private async Task<Order> OrderAsync(IncomingMail mail) => (await _shop.Desk.FindAsync(mail.OrderNumber!))!;
+
+    private async Task<int> OrdersAsync()
+    {
+        await using var db = _shop.Db();
+        return await db.Orders.CountAsync();
+    }
 
     private async Task<Order> AskedAsync(params string[] questions)
     {

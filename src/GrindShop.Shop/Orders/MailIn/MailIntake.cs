@@ -114,7 +114,11 @@ public sealed class MailIntake(IDbContextFactory<ShopDb> factory, SpecIntake int
     {
         var enquiry = MailEnquiry.Of(arrived, (await catalog.ContentAsync(cancel)).Families);
         IncomingMail? kept = null;
-        var result = await intake.TakeAsync(enquiry, by, cancel, order => kept = IncomingMail.Keep(arrived, MailFate.NewOrder, order.Number, null, clock.GetUtcNow()));
+        var result = await intake.TakeAsync(enquiry, by, (same, order) =>
+        {
+            kept = same.Add(IncomingMail.Keep(arrived, MailFate.NewOrder, order.Number, null, clock.GetUtcNow())).Entity;
+            return Task.FromResult<Refusal?>(null);
+        }, cancel);
         if (result.Order is not { } order)
             return await KeepAsync(db, arrived, MailFate.PutAside, null, result.Refusal?.Reason ?? result.Problems[0].Message, cancel);
         return kept ?? await KnownAsync(db, arrived, cancel) ?? await KeepAsync(db, arrived, MailFate.NewOrder, order.Number, null, cancel);

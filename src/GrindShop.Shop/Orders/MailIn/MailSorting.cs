@@ -33,14 +33,21 @@ public sealed class MailSorting(IDbContextFactory<ShopDb> factory, SpecIntake in
         if (await db.IncomingMails.AsNoTracking().SingleOrDefaultAsync(mail => mail.Id == id, cancel) is not { MayBecomeOrder: true } mail)
             return Settled;
         var enquiry = MailEnquiry.Of(new ArrivedMail(mail.Source, Read(mail)), (await catalog.ContentAsync(cancel)).Families);
-        var result = await intake.TakeAsync(enquiry, by, cancel);
-        return result.Order is { } order
-            ? await SettleAsync(id, (_, one) =>
-            {
-                one.Settle(MailFate.NewOrder, order.Number, by);
-                return Task.FromResult<Outcome<IncomingMail>>(one);
-            }, cancel)
-            : result.Refusal ?? new Refusal("badMail", result.Problems[0].Message);
+        IncomingMail? settled = null;
+        var result = await intake.TakeAsync(enquiry, by, async (same, order) =>
+        {
+            if ((settled = await LockAsync(same, id, cancel)) is null)
+                return Settled;
+            settled.Settle(MailFate.NewOrder, order.Number, by);
+            return null;
+        }, cancel);
+        return result switch
+        {
+            { Order: not null } when settled is not null => settled,
+            { Refusal: { } refusal } => refusal,
+            { Problems: [var problem, ..] } => new Refusal("badMail", problem.Message),
+            _ => Settled,
+        };
     }
 
     private static Refusal Settled => new("settled", "Somebody has decided on this mail already.");
@@ -49,8 +56,7 @@ public sealed class MailSorting(IDbContextFactory<ShopDb> factory, SpecIntake in
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
-        await db.Database.ExecuteSqlAsync($"SELECT 1 FROM incoming_mails WHERE id = {id} FOR UPDATE", cancel);
-        if (await db.IncomingMails.SingleOrDefaultAsync(mail => mail.Id == id, cancel) is not { SettledBy: null } mail)
+        if (await LockAsync(db, id, cancel) is not { } mail)
             return Settled;
         var settled = await settle(db, mail);
         if (!settled.Succeeded)
@@ -58,6 +64,13 @@ public sealed class MailSorting(IDbContextFactory<ShopDb> factory, SpecIntake in
         await db.SaveAndTellAsync(mail.OrderNumber ?? "mail", cancel);
         await transaction.CommitAsync(cancel);
         return settled;
+    }
+
+    /// <summary>The mail, locked until the transaction ends; null where it is decided on already.</summary>
+    private static async Task<IncomingMail?> LockAsync(ShopDb db, long id, CancellationToken cancel)
+    {
+        await db.Database.ExecuteSqlAsync($"SELECT 1 FROM incoming_mails WHERE id = {id} FOR UPDATE", cancel);
+        return await db.IncomingMails.SingleOrDefaultAsync(mail => mail.Id == id && mail.SettledBy == null, cancel);
     }
 
     private static ReadMail Read(IncomingMail mail) => new() { From = mail.From, FromName = mail.FromName, Subject = mail.Subject, Text = mail.Text, MessageId = mail.MessageId };
