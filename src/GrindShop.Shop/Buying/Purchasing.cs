@@ -59,9 +59,12 @@ public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalo
         ChangeAsync(number, version, async (_, order) => order.Send(await TodayAsync(cancel), by, clock.GetUtcNow()), cancel);
 
     /// <summary>Mails it to the vendor through the outbox. The version it was decided on makes a repeated click the same mail: the second is refused.</summary>
-    public Task<Outcome<PurchaseOrder>> MailAsync(string number, uint version, string by, CancellationToken cancel = default) =>
+    /// <param name="to">The address that was seen; where the vendor has another by now, nothing is mailed.</param>
+    public Task<Outcome<PurchaseOrder>> MailAsync(string number, uint version, string to, string by, CancellationToken cancel = default) =>
         ChangeAsync(number, version, async (db, order) =>
         {
+            if (order.Vendor.Email is { } now && now != to)
+                return new Refusal("stale", $"{order.Vendor.Name} is written to at {now} since then, not at {to}. Nothing was mailed; look at the address and mail it again.");
             var mailed = order.Mail(by, clock.GetUtcNow());
             if (mailed.Succeeded)
                 db.Add(await WriteAsync(order, cancel));

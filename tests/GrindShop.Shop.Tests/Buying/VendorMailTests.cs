@@ -36,20 +36,36 @@ public sealed class VendorMailTests : IAsyncLifetime
         await _database.DisposeAsync();
     }
 
+    private const string To = "orders@vendor.example.com";
+
     [Fact]
     public async Task It_goes_out_with_its_paper_and_a_repeated_click_sends_nothing()
     {
         var order = await AddressedAsync();
 
-        Assert.True((await Purchasing.MailAsync(order.Number, order.Version, "Owner")).Succeeded);
-        Assert.Equal("stale", (await Purchasing.MailAsync(order.Number, order.Version, "Owner")).Refusal!.Code);
+        Assert.True((await Purchasing.MailAsync(order.Number, order.Version, To, "Owner")).Succeeded);
+        Assert.Equal("stale", (await Purchasing.MailAsync(order.Number, order.Version, To, "Owner")).Refusal!.Code);
         await _shop.Postman.SendDueAsync();
         await _shop.Postman.SendDueAsync();
 
         var message = Assert.Single(_host.Taken);
-        Assert.Equal(("orders@vendor.example.com", $"{order.Number}.pdf"), (Assert.Single(message.To.Mailboxes).Address, Assert.Single(message.Attachments).ContentDisposition!.FileName));
+        Assert.Equal((To, $"{order.Number}.pdf"), (Assert.Single(message.To.Mailboxes).Address, Assert.Single(message.Attachments).ContentDisposition!.FileName));
         Assert.Contains(order.Lines[0].BlankPart.PartNumber, message.TextBody, StringComparison.Ordinal);
         Assert.Equal((MailState.Sent, order.Number, null), Assert.Single(await _shop.Outbox.OfPurchaseAsync(order.Number)) is var mail ? (mail.State, mail.PurchaseNumber!, mail.OrderNumber) : default);
+    }
+
+    [Fact]
+    public async Task What_was_decided_on_another_address_is_not_mailed()
+    {
+        var (order, other) = (await AddressedAsync(), await OpenAsync());
+        Assert.Equal(order.Vendor.Code, other.Vendor.Code);
+        await Purchasing.WriteToAsync(other.Number, other.Version, "elsewhere@vendor.example.com", "Somebody Else");
+
+        var refusal = (await Purchasing.MailAsync(order.Number, order.Version, To, "Owner")).Refusal!;
+
+        Assert.True(refusal.IsStale);
+        Assert.Contains("elsewhere@vendor.example.com", refusal.Reason, StringComparison.Ordinal);
+        Assert.Empty(await _shop.Outbox.OfPurchaseAsync(order.Number));
     }
 
     [Fact]
@@ -57,7 +73,7 @@ public sealed class VendorMailTests : IAsyncLifetime
     {
         var order = await AddressedAsync();
 
-        var outcomes = await Task.WhenAll(Enumerable.Range(0, 5).Select(_ => Task.Run(() => Purchasing.MailAsync(order.Number, order.Version, "Owner"))));
+        var outcomes = await Task.WhenAll(Enumerable.Range(0, 5).Select(_ => Task.Run(() => Purchasing.MailAsync(order.Number, order.Version, To, "Owner"))));
 
         Assert.Single(outcomes, outcome => outcome.Succeeded);
         Assert.Single(await _shop.Outbox.OfPurchaseAsync(order.Number));
@@ -67,10 +83,10 @@ public sealed class VendorMailTests : IAsyncLifetime
     public async Task Mailing_it_again_is_written_down_as_such()
     {
         var order = await AddressedAsync();
-        await Purchasing.MailAsync(order.Number, order.Version, "Owner");
+        await Purchasing.MailAsync(order.Number, order.Version, To, "Owner");
         order = await FindAsync(order.Number);
 
-        Assert.True((await Purchasing.MailAsync(order.Number, order.Version, "Owner")).Succeeded);
+        Assert.True((await Purchasing.MailAsync(order.Number, order.Version, To, "Owner")).Succeeded);
 
         Assert.Equal(2, (await _shop.Outbox.OfPurchaseAsync(order.Number)).Count);
         Assert.Equal("Mailed again to orders@vendor.example.com.", (await FindAsync(order.Number)).History[^1].What);
@@ -84,14 +100,14 @@ public sealed class VendorMailTests : IAsyncLifetime
         await Purchasing.WriteToAsync(order.Number, order.Version, " ", "Owner");
         order = await FindAsync(order.Number);
 
-        Assert.Equal("noAddress", (await Purchasing.MailAsync(order.Number, order.Version, "Owner")).Refusal!.Code);
+        Assert.Equal("noAddress", (await Purchasing.MailAsync(order.Number, order.Version, To, "Owner")).Refusal!.Code);
     }
 
     [Fact]
     public async Task A_vendors_answer_makes_no_order()
     {
         var order = await AddressedAsync();
-        await Purchasing.MailAsync(order.Number, order.Version, "Owner");
+        await Purchasing.MailAsync(order.Number, order.Version, To, "Owner");
         var sent = Assert.Single(await _shop.Outbox.OfPurchaseAsync(order.Number));
 
         var answer = await TakeAsync(SomeMail.Text("confirmed", "Other desk <other@vendor.example.net>", headers: $"In-Reply-To: <{sent.MessageId}>"));
@@ -121,7 +137,7 @@ public sealed class VendorMailTests : IAsyncLifetime
     private async Task<PurchaseOrder> AddressedAsync()
     {
         var order = await OpenAsync();
-        Assert.True((await Purchasing.WriteToAsync(order.Number, order.Version, "orders@vendor.example.com", "Owner")).Succeeded);
+        Assert.True((await Purchasing.WriteToAsync(order.Number, order.Version, To, "Owner")).Succeeded);
         return await FindAsync(order.Number);
     }
 
