@@ -3,7 +3,11 @@ using System.Diagnostics.CodeAnalysis;
 namespace GrindShop.Shop;
 
 /// <summary>Why a request was refused: a stable code for programs, a sentence for people.</summary>
-public sealed record Refusal(string Code, string Reason);
+public sealed record Refusal(string Code, string Reason)
+{
+    /// <summary>Somebody else was faster: what was seen is no longer what stands there.</summary>
+    public bool IsStale => Code == "stale";
+}
 
 /// <summary>An expected result: a value, or the reason why there is none. Nothing has changed when it was refused.</summary>
 public sealed class Outcome<T>

@@ -49,7 +49,7 @@ public sealed class OrderWork(OrderDesk desk, string number)
         (Refusal, Said) = (outcome.Refusal, outcome.Succeeded ? said : null);
         if (outcome.Succeeded)
             (Order, Newer, Changes) = (await desk.FindAsync(Number), null, []);
-        else if (outcome.Refusal.Code == "stale" && await desk.FindAsync(Number) is { } found)
+        else if (outcome.Refusal.IsStale && await desk.FindAsync(Number) is { } found)
             Wait(Order!, found);
         return outcome.Succeeded;
     }

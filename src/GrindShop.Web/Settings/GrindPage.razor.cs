@@ -114,7 +114,7 @@ public sealed partial class GrindPage : LivePage
         }
         if (!IsNew)
             await ReadAsync();
-        if (outcome.Succeeded || outcome.Refusal?.Code == "stale")
+        if (outcome.Succeeded || outcome.Refusal.IsStale)
             _seen = _now; // a change by somebody else has been told now; saving again is knowing it
         _busy = false;
     }

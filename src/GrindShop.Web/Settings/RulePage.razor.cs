@@ -45,7 +45,8 @@ public sealed partial class RulePage : LivePage
         if (outcome.Succeeded)
             (_typed, _why) = (false, "");
         await ReadAsync();
-        _seen = _now; // a change by somebody else has been told now; saving again is knowing it
+        if (outcome.Succeeded || outcome.Refusal.IsStale)
+            _seen = _now; // a change by somebody else has been told now; saving again is knowing it
         _busy = false;
     }
 }

@@ -49,7 +49,8 @@ public sealed partial class ShopPage : LivePage
         if (result.Succeeded)
             (_why, _) = ("", _typed.RemoveWhere(_ => true));
         await ReadAsync();
-        _seen = _now; // a change by somebody else has been told now; saving again is knowing it
+        if (result.Succeeded || result.Refusal?.IsStale == true)
+            _seen = _now; // a change by somebody else has been told now; saving again is knowing it
         _busy = false;
     }
 }

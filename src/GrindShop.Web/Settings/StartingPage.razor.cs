@@ -99,7 +99,7 @@ public sealed partial class StartingPage
         _busy = false;
         _trouble = outcome.Refusal?.Reason;
         _history = await Book.HistoryAsync();
-        if (outcome.Refusal?.Code == "stale")
+        if (outcome.Refusal?.IsStale == true)
             _number = _history[0].Number;
         if (outcome.Value is { } set)
             (_number, _rules, _saved, _draft[Why]) = (set.Number, set.Rules, "Saved: the form works by these rules from now on.", "");
