@@ -29,11 +29,14 @@ internal sealed class MailHost : IAsyncDisposable
     /// <summary>What it answers to a recipient; null accepts.</summary>
     public SmtpResponse? AnswerToRecipient { get; set; }
 
+    /// <summary>It takes nothing from somebody who has not signed in.</summary>
+    public bool AsksForSignIn { get; set; }
+
     public GrindShop.Shop.Mail.MailServer Server => new("127.0.0.1", Port, SecureSocketOptions.None, null, null);
 
     public async Task<MailHost> StartAsync()
     {
-        var options = new SmtpServerOptionsBuilder().ServerName("localhost").Endpoint(at => at.Endpoint(new IPEndPoint(IPAddress.Loopback, Port))).Build();
+        var options = new SmtpServerOptionsBuilder().ServerName("localhost").Endpoint(at => at.Endpoint(new IPEndPoint(IPAddress.Loopback, Port)).AuthenticationRequired(AsksForSignIn)).Build();
         var services = new ServiceProvider();
         services.Add(new Store(this));
         services.Add(new Filter(this));

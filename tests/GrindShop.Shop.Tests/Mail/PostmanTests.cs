@@ -154,6 +154,22 @@ public sealed class PostmanTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Server_that_wants_a_user_has_not_taken_the_mail()
+    {
+        _host.AsksForSignIn = true;
+        await _host.StartAsync();
+        var shop = Shop();
+        var order = await SubmitAsync(shop);
+
+        await shop.Postman.SendDueAsync();
+
+        var mail = await MailAsync(shop, order);
+        Assert.Equal((MailState.Waiting, 1), (mail.State, mail.Attempts));
+        Assert.NotNull(mail.LastError);
+        Assert.Empty(_host.Taken);
+    }
+
+    [Fact]
     public async Task Line_that_breaks_after_the_text_leaves_the_decision_to_a_person()
     {
         using var host = new BreakingHost();
