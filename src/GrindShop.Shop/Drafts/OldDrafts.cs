@@ -1,15 +1,10 @@
-using Microsoft.Extensions.Hosting;
+using GrindShop.Shop.Records;
+using Microsoft.Extensions.Logging;
 
 namespace GrindShop.Shop.Drafts;
 
 /// <summary>Clears old drafts when the shop starts, and once a day.</summary>
-internal sealed class OldDrafts(DraftBook book, TimeProvider clock) : BackgroundService
+internal sealed class OldDrafts(DraftBook book, TimeProvider clock, ILogger<OldDrafts> log) : Rounds(TimeSpan.FromDays(1), clock, log)
 {
-    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
-    {
-        using var daily = new PeriodicTimer(TimeSpan.FromDays(1), clock);
-        do
-            await book.ClearOldAsync(stoppingToken);
-        while (await daily.WaitForNextTickAsync(stoppingToken));
-    }
+    protected override Task RoundAsync(CancellationToken stop) => book.ClearOldAsync(stop);
 }

@@ -1,52 +1,32 @@
 using GrindShop.Shop.Records;
-using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 
 namespace GrindShop.Shop.Mail;
 
-/// <summary>Sends mails as long as the application runs: at once when something changed, and every few seconds for those that wait for their time.</summary>
-public sealed class MailWorker(Postman postman, ChangeListener changes, ILogger<MailWorker> log) : BackgroundService
+/// <summary>Sends mails: at once when something changed, and every few seconds those that wait for their time.</summary>
+public sealed class MailWorker : Rounds
 {
-    private static readonly TimeSpan Pause = TimeSpan.FromSeconds(15);
-
     private readonly SemaphoreSlim _wake = new(0, 1);
+    private readonly Postman _postman;
+    private readonly ChangeListener _changes;
+
+    public MailWorker(Postman postman, ChangeListener changes, TimeProvider clock, ILogger<MailWorker> log)
+        : base(TimeSpan.FromSeconds(15), clock, log)
+    {
+        (_postman, _changes) = (postman, changes);
+        changes.Changed += Wake;
+    }
 
     public override void Dispose()
     {
+        _changes.Changed -= Wake;
         base.Dispose();
         _wake.Dispose();
     }
 
-    protected override async Task ExecuteAsync(CancellationToken stop)
-    {
-        changes.Changed += Wake;
-        try
-        {
-            while (!stop.IsCancellationRequested)
-                await RoundAsync(stop);
-        }
-        catch (OperationCanceledException) when (stop.IsCancellationRequested)
-        {
-        }
-        finally
-        {
-            changes.Changed -= Wake;
-        }
-    }
+    protected override Task RoundAsync(CancellationToken stop) => _postman.SendDueAsync(stop);
 
-    /// <summary>Whatever goes wrong in a round, the next one comes.</summary>
-    private async Task RoundAsync(CancellationToken stop)
-    {
-        try
-        {
-            await postman.SendDueAsync(stop);
-        }
-        catch (Exception error) when (!stop.IsCancellationRequested)
-        {
-            log.LogError(error, "Sending mails is interrupted; it goes on in {Pause}.", Pause);
-        }
-        await _wake.WaitAsync(Pause, stop);
-    }
+    protected override Task PauseAsync(TimeSpan pause, CancellationToken stop) => _wake.WaitAsync(pause, stop);
 
     private void Wake(string orderNumber)
     {

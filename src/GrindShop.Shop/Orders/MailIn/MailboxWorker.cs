@@ -2,13 +2,13 @@ using GrindShop.Shop.Mail;
 using GrindShop.Shop.Records;
 using MailKit.Security;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 
 namespace GrindShop.Shop.Orders;
 
 /// <summary>Looks into the mailbox as long as the application runs, if one is set up. Of several nodes one does at a time.</summary>
-public sealed class MailboxWorker(IDbContextFactory<ShopDb> factory, Mailbox mailbox, MailIntake intake, MailSettings settings, TimeProvider clock, ILogger<MailboxWorker> log) : BackgroundService
+public sealed class MailboxWorker(IDbContextFactory<ShopDb> factory, Mailbox mailbox, MailIntake intake, MailSettings settings, TimeProvider clock, ILogger<MailboxWorker> log)
+    : Rounds(settings.ImapEvery, clock, log)
 {
     /// <summary>Any fixed number.</summary>
     private const long LockKey = 7_240_313;
@@ -41,10 +41,10 @@ public sealed class MailboxWorker(IDbContextFactory<ShopDb> factory, Mailbox mai
         catch (Exception error) when (!cancel.IsCancellationRequested)
         {
             problem = Words(error);
-            log.LogWarning("The mailbox {Mailbox} could not be read: {Reason}", mailbox.Name, error.Message);
+            Log.LogWarning("The mailbox {Mailbox} could not be read: {Reason}", mailbox.Name, error.Message);
         }
         var told = mark.Problem != problem || mark.LookedAt is null;
-        mark.Looked(clock.GetUtcNow(), problem);
+        mark.Looked(Clock.GetUtcNow(), problem);
         await (told ? db.SaveAndTellAsync("mail", cancel) : db.SaveChangesAsync(cancel));
     }
 
@@ -55,28 +55,5 @@ public sealed class MailboxWorker(IDbContextFactory<ShopDb> factory, Mailbox mai
         _ => error.Message,
     };
 
-    protected override async Task ExecuteAsync(CancellationToken stop)
-    {
-        if (settings.Imap is null)
-            return;
-        while (!stop.IsCancellationRequested)
-            await RoundAsync(stop);
-    }
-
-    private async Task RoundAsync(CancellationToken stop)
-    {
-        try
-        {
-            await VisitAsync(stop);
-        }
-        catch (Exception error) when (!stop.IsCancellationRequested)
-        {
-            log.LogError(error, "Reading the mailbox is interrupted; it goes on in {Pause}.", settings.ImapEvery);
-        }
-        catch (OperationCanceledException)
-        {
-            return;
-        }
-        await Task.Delay(settings.ImapEvery, clock, stop).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
-    }
+    protected override Task RoundAsync(CancellationToken stop) => settings.Imap is null ? Task.CompletedTask : VisitAsync(stop);
 }
