@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -56,7 +57,7 @@ public sealed class DraftTests(Browser browser) : IClassFixture<Browser>
 
         await tablet.OpenAsync(new Uri(link).AbsolutePath);
         await Expect(tablet.Locator("#contact-name")).ToHaveValueAsync("Ida Torrance");
-        await Expect(tablet).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/spec$"));
+        await Expect(tablet).ToHaveURLAsync(new Regex("/spec$"));
         await tablet.FillAsync("#notes", "typed on the tablet");
         await KeptAsync(tablet);
 
@@ -76,7 +77,7 @@ public sealed class DraftTests(Browser browser) : IClassFixture<Browser>
         await page.FillAsync("#intake-duration-050", "222");
         await page.FillAsync("#intake-lobe-lift", ".335");
         await page.FillAsync("#contact-name", "Ida Torrance");
-        await Expect(page.Locator("#share-link")).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("i050=222"));
+        await Expect(page.Locator("#share-link")).ToHaveValueAsync(new Regex("i050=222"));
         var link = new Uri(await page.Locator("#share-link").InputValueAsync()).PathAndQuery;
 
         var plain = await page.Context.Browser!.NewContextAsync(new() { BaseURL = new Uri(page.Url).GetLeftPart(UriPartial.Authority), JavaScriptEnabled = false });
@@ -84,13 +85,43 @@ public sealed class DraftTests(Browser browser) : IClassFixture<Browser>
         await other.GotoAsync(link);
         await Expect(other.Locator(".verdict")).ToContainTextAsync("Can be ground");
         await Expect(other.Locator("#answer svg[role=img]").First).ToBeVisibleAsync();
-        await Expect(other).ToHaveTitleAsync(new System.Text.RegularExpressions.Regex("Ridgetop V8.*222/222.*Can be ground"));
+        await Expect(other).ToHaveTitleAsync(new Regex("Ridgetop V8.*222/222.*Can be ground"));
         await Expect(other.Locator("#contact-name")).ToHaveValueAsync("");
 
         await KeptAsync(page);
         await page.OpenAsync(link);
         await page.Locator("#earlier-draft button").ClickAsync();
         await Expect(page.Locator("#contact-name")).ToHaveValueAsync("Ida Torrance");
+    }
+
+    [Fact]
+    public async Task A_draft_begun_from_a_grind_comes_back_and_the_one_before_is_not_lost()
+    {
+        var page = await browser.VisitAsync();
+        await FormAsync(page);
+        await page.FillAsync("#contact-name", "Ida Torrance");
+        await KeptAsync(page);
+
+        await page.OpenAsync("/spec?grind=RV8-R-101");
+        await Expect(page.Locator("#earlier-draft")).ToContainTextAsync("has a draft of yours");
+        await page.ReloadAsync();
+        await Expect(page.Locator("#earlier-draft")).ToContainTextAsync("has a draft of yours");
+        var duration = await page.InputValueAsync("#intake-duration-050");
+        await page.FillAsync("#notes", "begun from a grind");
+        await Expect(page).ToHaveURLAsync(new Regex("/spec$"));
+        await page.ReloadAsync();
+        await Expect(page.Locator("#notes")).ToHaveValueAsync("begun from a grind");
+        await Expect(page.Locator("#intake-duration-050")).ToHaveValueAsync(duration);
+        await KeptAsync(page);
+
+        await page.ClickAsync("#earlier-draft button");
+        await Expect(page.Locator("#contact-name")).ToHaveValueAsync("Ida Torrance");
+        await Expect(page.Locator("#notes")).ToHaveValueAsync("");
+        await page.ReloadAsync();
+        await Expect(page.Locator("#contact-name")).ToHaveValueAsync("Ida Torrance");
+        await page.ClickAsync("#earlier-draft button");
+        await Expect(page.Locator("#notes")).ToHaveValueAsync("begun from a grind");
+        await Expect(page.Locator("#contact-name")).ToHaveValueAsync("");
     }
 
     /// <summary>The shop has everything that stands there.</summary>

@@ -18,7 +18,7 @@ public sealed partial class SpecForm
     private DraftKeeper _keeper = default!;
     private DeviceDraft? _device;
     private ElementReference _form;
-    private string? _earlier;
+    private DeviceTexts? _earlier;
     private ShopSettings? _settings;
     private bool _ready;
 
@@ -79,10 +79,10 @@ public sealed partial class SpecForm
 
     private async Task GoOnFromAsync(DeviceTexts device)
     {
-        if (Kept!.IsGiven)
-            _earlier = device.Code;
-        else
-            await RestoreAsync(device);
+        var isAnother = Kept!.IsGiven || (Kept.Code is { } code && code != device.Code);
+        _earlier = isAnother ? await _device!.BeginAsync(Kept.Texts) : device.Earlier;
+        if (!Kept.IsGiven)
+            await RestoreAsync(isAnother ? new DeviceTexts(null, null) : device);
         if (Code is not null)
             Navigation.NavigateTo("/spec", replace: true);
     }
@@ -100,14 +100,34 @@ public sealed partial class SpecForm
         await AgainAsync();
     }
 
-    /// <summary>From a cam that came by a link back to the draft of this device.</summary>
+    /// <summary>From a cam that came by a link back to the draft of this device, or the other way round. Neither is lost.</summary>
     private async Task GoOnAsync()
     {
-        if (_earlier is { } code && await Drafts.FindAsync(code) is { } draft)
-            Kept!.GoOn(draft);
-        (_earlier, Kept!.IsGiven) = (null, false);
+        if (_earlier is not { } earlier || _device is null)
+            return;
+        if (!Kept!.IsGiven)
+            await KeepAsync();
+        _earlier = await _device.TurnBackAsync();
+        StartNew();
         Navigation.NavigateTo("/spec", replace: true);
-        await AgainAsync();
+        await RestoreAsync(earlier);
+    }
+
+    /// <summary>A given cam is a draft like any other as soon as somebody works on it, and its address then no longer begins it anew.</summary>
+    private void MakeOwn()
+    {
+        if (!Kept!.IsGiven)
+            return;
+        Kept.IsGiven = false;
+        Navigation.NavigateTo(Here, replace: true);
+    }
+
+    private void StartNew()
+    {
+        _keeping.Next();
+        (Kept!.Code, Kept.Revision, Kept.SubmitKey, Kept.IsGiven) = (null, 0, new SpecFormState().SubmitKey, false);
+        _draft.Texts.Clear();
+        _keeper = new DraftKeeper(Drafts, Clock);
     }
 
     private async Task KeepSoonAsync(CancellationToken cancel)
@@ -140,9 +160,7 @@ public sealed partial class SpecForm
     private async Task StartAfreshAsync()
     {
         await EndAsync();
-        (Kept!.Code, Kept.Revision, Kept.SubmitKey) = (null, 0, new SpecFormState().SubmitKey);
-        _draft.Texts.Clear();
-        _keeper = new DraftKeeper(Drafts, Clock);
+        StartNew();
         await AgainAsync();
     }
 

@@ -135,6 +135,7 @@ public sealed partial class SpecForm
 
     private async Task TypedAsync()
     {
+        MakeOwn();
         var cancel = _typing.Next();
         await Task.WhenAll(AnswerSoonAsync(cancel), KeepSoonAsync(_keeping.Next()));
     }
@@ -240,6 +241,9 @@ public sealed partial class SpecForm
         foreach (var (path, text) in SpecDraft.Of(spec).Texts)
             if (text.Length > 0 || !_guided || path is not ("notes" or "side" or "distributorGear" or "firingOrder"))
                 _draft[path] = text;
+        MakeOwn();
+        if (_device is not null)
+            await _device.OverruleAsync();
         if (_guided)
         {
             _draft[StartReading.Taken] = "yes";

@@ -28,6 +28,12 @@ function record(event) {
     mark(draft.typed);
 }
 
+// Of a draft: its code with the shop, what came by a link until the shop keeps it, and what was typed and the shop has not heard of.
+const inHand = ({ code, given, typed }) => ({ code: code ?? null, typed: { ...given, ...typed } });
+
+// A draft that nobody has touched is not worth keeping.
+const isTouched = ({ code, typed }) => Boolean(code) || Object.keys(typed ?? {}).length > 0;
+
 // Until the shop has answered, what is newest stands on this device only.
 function mark(typed) {
     form?.toggleAttribute("data-unkept", Object.keys(typed).length > 0);
@@ -47,7 +53,24 @@ export function watch(element) {
     form.addEventListener("change", record, true);
     addEventListener("shop-connected", tellAgain);
     const draft = read();
-    return { code: draft.code ?? null, typed: draft.typed ?? {} };
+    return { ...inHand(draft), earlier: draft.earlier ?? null };
+}
+
+// A cam that came by a link is a draft of its own: the one before is put aside and comes back when it is wanted.
+export function begin(given) {
+    const draft = read();
+    const earlier = isTouched(draft) ? inHand(draft) : draft.earlier;
+    write({ code: null, given, typed: {}, earlier });
+    return earlier ?? null;
+}
+
+// The draft that was put aside is gone on with, and this one is put aside.
+export function turnBack() {
+    const draft = read();
+    const earlier = isTouched(draft) ? inHand(draft) : null;
+    write({ ...draft.earlier, earlier });
+    mark(draft.earlier?.typed ?? {});
+    return earlier;
 }
 
 // The shop has these texts now: what is newer stays on the device.
@@ -57,12 +80,23 @@ export function kept(code, texts) {
     for (const [path, text] of Object.entries(typed))
         if ((texts[path] ?? "") === text)
             delete typed[path];
-    write({ code, typed });
+    write({ code, typed, earlier: draft.earlier });
     mark(typed);
 }
 
+// The form was filled by a click: what was typed before that counts no longer.
+export function overrule() {
+    write({ ...read(), given: {}, typed: {} });
+    mark({});
+}
+
+// The draft has come to its end; one that was put aside stays.
 export function forget() {
-    localStorage.removeItem(place);
+    const { earlier } = read();
+    if (earlier)
+        write({ earlier });
+    else
+        localStorage.removeItem(place);
     mark({});
 }
 
