@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
@@ -61,8 +63,23 @@ public sealed class PasteTests(Browser browser) : IClassFixture<Browser>
         await page.ClickAsync("#seen");
         await Expect(page.Locator("#wrote")).ToHaveCountAsync(0);
         await page.OpenAsync("/desk/mail");
-        await Expect(page.Locator("#incoming li")).ToHaveCountAsync(2);
+        await Expect(page.Locator("#incoming li", new() { HasTextRegex = new Regex("orlowe", RegexOptions.IgnoreCase) })).ToHaveCountAsync(2);
         await LookAsync(page, "mail-in");
+    }
+
+    [Fact]
+    public async Task A_mail_as_long_as_the_field_takes_is_pasted_whole()
+    {
+        var page = await browser.VisitAsync(Person.Desk);
+        await page.OpenAsync("/desk/mail/paste");
+        var longest = int.Parse((await page.GetAttributeAsync("#text", "maxlength"))!, CultureInfo.InvariantCulture);
+        const string head = "From: Lorne Avery <lorne.avery@example.com>\nSubject: long story\n\n", end = " the last word";
+        await page.FillAsync("#text", $"{head}{new string('a', longest - head.Length - end.Length)}{end}");
+        await Expect(page.Locator("#subject")).ToHaveValueAsync("long story");
+        await Expect(page.Locator("#text")).ToHaveValueAsync(new Regex($"{end}$"));
+        await page.ClickAsync("#take");
+        await page.WaitForURLAsync("**/desk/orders/C*");
+        await Expect(page.Locator("#mails")).ToContainTextAsync("long story");
     }
 
     /// <summary>Axe finds nothing and nothing is wider than the screen.</summary>

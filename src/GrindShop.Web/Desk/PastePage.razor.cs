@@ -1,40 +1,22 @@
-using GrindShop.Shop;
-using GrindShop.Shop.Engines;
 using GrindShop.Shop.Orders;
-using GrindShop.Web.Shell;
 using Microsoft.AspNetCore.Components;
-using Microsoft.JSInterop;
 
 namespace GrindShop.Web.Desk;
 
 /// <summary>A mail that did not come by the mailbox is pasted in; before it is taken in, the page says what it would become.</summary>
-public sealed partial class PastePage : LivePage, IAsyncDisposable
+public sealed partial class PastePage : KeyedPage<PasteDraft>
 {
-    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(200);
-
-    private readonly LatestOnly _looking = new();
-    private IReadOnlyList<EngineFamily> _families = [];
-    private IReadOnlyList<KnownCaller> _callers = [];
-    private CallHeard _heard = CallHeard.Of(new CallDraft(), []);
     private OrderOfMail? _order;
-    private TabKeeper<PasteDraft>? _keeper;
     private ElementReference _text;
-    private Refusal? _refusal;
-    private bool _taking;
-
-    private PasteDraft Draft { get; set; } = new();
 
     [Inject]
     private MailIntake Intake { get; set; } = default!;
 
-    [Inject]
-    private CallerBook Callers { get; set; } = default!;
+    protected override string Keeps => "paste-draft";
 
-    [Inject]
-    private NavigationManager Navigation { get; set; } = default!;
+    protected override Contact Who => Draft.Contact;
 
-    [Inject]
-    private IJSRuntime Js { get; set; } = default!;
+    protected override ElementReference First => _text;
 
     private string GoesTo => _order switch
     {
@@ -43,68 +25,41 @@ public sealed partial class PastePage : LivePage, IAsyncDisposable
         _ => "It becomes a new order: what is understood goes into its fields, everything else into its notes.",
     };
 
-    public async ValueTask DisposeAsync()
-    {
-        _looking.Dispose();
-        Dispose();
-        if (_keeper is not null)
-            await _keeper.DisposeAsync();
-    }
-
     protected override async Task ReadAsync()
     {
-        _families = (await Catalog.ContentAsync()).Families;
+        Families = (await Catalog.ContentAsync()).Families;
         Hear();
-    }
-
-    protected override async Task OnAfterRenderAsync(bool firstRender)
-    {
-        if (!firstRender)
-            return;
-        (_keeper, var kept) = await TabKeeper<PasteDraft>.StartAsync(Js, "paste-draft");
-        await _text.FocusAsync();
-        if (kept is null)
-            return;
-        Draft = kept;
-        Hear();
-        StateHasChanged();
-        await LookAsync();
     }
 
     private async Task ChangeAsync(Action type)
     {
         type();
         Hear();
-        if (_keeper is not null)
-            await _keeper.KeepAsync(Draft);
+        await KeepAsync();
         await LookAsync();
     }
 
-    private void Hear() => _heard = CallHeard.Of(new CallDraft { Line = MailEnquiry.Said(Draft.Mail) }, _families);
+    protected override void Hear() => Heard = CallHeard.Of(new CallDraft { Line = MailEnquiry.Said(Draft.Mail) }, Families);
 
-    /// <summary>Whose mail is it, and about which order?</summary>
-    private async Task LookAsync()
+    /// <summary>About which order is it?</summary>
+    protected override async Task AlsoLookAsync(CancellationToken cancel)
     {
-        var cancel = _looking.Next();
-        await Task.Delay(Pause, Clock, cancel);
-        var (callers, order) = (await Callers.FindAsync(Draft.Contact, cancel), await Intake.LookAsync(Draft.Mail, cancel));
+        var order = await Intake.LookAsync(Draft.Mail, cancel);
         cancel.ThrowIfCancellationRequested();
-        (_callers, _order) = (callers, order);
-        StateHasChanged();
+        _order = order;
     }
 
     private Task ChooseAsync(Customer customer) => ChangeAsync(() => (Draft.Name, Draft.Email) = (customer.Name, customer.Email ?? Draft.Email));
 
     private async Task TakeAsync()
     {
-        if (_taking)
+        if (Taking)
             return;
-        (_taking, _refusal) = (true, null);
+        (Taking, Refusal) = (true, null);
         var taken = await Intake.PasteAsync(Draft.Key, Draft.Mail, await SignsAsAsync());
-        (_taking, _refusal) = (false, taken.Refusal);
+        (Taking, Refusal) = (false, taken.Refusal);
         if (taken.Value is not { } mail)
             return;
-        await _keeper!.DropAsync();
-        Navigation.NavigateTo(mail.OrderNumber is { } number ? $"/desk/orders/{number}" : "/desk/mail");
+        await LeaveForAsync(mail.OrderNumber is { } number ? $"/desk/orders/{number}" : "/desk/mail");
     }
 }
