@@ -1,5 +1,7 @@
 using System.Globalization;
+using GrindShop.Shop.Buying;
 using GrindShop.Shop.Mail;
+using GrindShop.Shop.Orders;
 
 namespace GrindShop.Web.Desk;
 
@@ -33,6 +35,14 @@ public static class MailWords
     };
 
     public static string Tone(this IncomingMail mail) => mail.NeedsPerson ? "care" : mail.Fate is MailFate.NewOrder or MailFate.Added ? "ok" : "calm";
+
+    /// <summary>What goes with a letter, as people say it.</summary>
+    public static string With(this IReadOnlyCollection<string> papers) => string.Join(", ", papers.Select(paper => paper switch
+    {
+        VendorLetter.Paper => "the purchase order",
+        Letters.SpecCard => "the spec card",
+        _ => $"quote {paper}",
+    }));
 
     public static string Size(long bytes) => bytes switch
     {
