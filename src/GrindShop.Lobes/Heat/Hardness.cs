@@ -16,6 +16,9 @@ public enum HardnessScale
 /// <param name="BeyondBrinell">Above 58 HRC a Brinell figure is outside the scale's normal range: do not rely on it.</param>
 public readonly record struct HardnessReading(double Value, HardnessScale Scale, bool BeyondBrinell = false)
 {
+    /// <summary>Can a cam read so, whether or not it can be converted?</summary>
+    public bool CanBe => Value > 0 && Value <= Hardness.Most(Scale);
+
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"{Value:0.#} {Scale.ToString().ToUpperInvariant()}");
 }
@@ -27,7 +30,7 @@ public readonly record struct HardnessReading(double Value, HardnessScale Scale,
 public sealed record HardnessOutsideTable(HardnessReading Given, double Least, double Most)
 {
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{Given} cannot be converted: the table runs from {Least} to {Most}.");
+        CultureInfo.InvariantCulture, $"{Given} cannot be converted: the table runs from {Least} to {Most} {Given.Scale.ToString().ToUpperInvariant()}.");
 }
 
 /// <summary>
@@ -37,6 +40,18 @@ public sealed record HardnessOutsideTable(HardnessReading Given, double Least, d
 public static class Hardness
 {
     public const double BrinellNormalToHrc = 58;
+
+    /// <summary>
+    /// Greater than any cam reads on this scale, far beyond the table (Rockwell C is used to 70, from memory; the others are common practice,
+    /// no source): tells a figure on the wrong scale, not a hard blank.
+    /// </summary>
+    public static double Most(HardnessScale scale) => scale switch
+    {
+        HardnessScale.Hrc => 70,
+        HardnessScale.Hv => 1_500,
+        HardnessScale.Hbw => 800,
+        _ => throw new ArgumentOutOfRangeException(nameof(scale), scale, "No scale."),
+    };
 
     private static readonly double[][] Rows =
     [

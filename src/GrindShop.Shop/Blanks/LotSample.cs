@@ -62,7 +62,7 @@ public sealed class LotSample
     {
         { Pieces: < 1 or > 10_000 } => "Say how many blanks were measured, at least one.",
         { Hardness: null, CaseDepthIn: null, StockIn: null } => "Give at least one figure: hardness, case depth or stock.",
-        { Hardness: { } reading } when Outside(reading) is { } why => why,
+        { Hardness: { } reading } when !reading.CanBe => string.Create(CultureInfo.InvariantCulture, $"No blank reads {reading}: between 0 and {Lobes.Hardness.Most(reading.Scale):#,0} is possible. Is it the right scale?"),
         { CaseDepthIn: not null } when part.CaseDepthIn is null => $"{part.PartNumber} has no case that ends; leave the case depth blank.",
         { StockIn: not null } when part.Nominal is null => $"{part.PartNumber} is full round and has no stock around a lobe; leave the stock blank.",
         { CaseDepthIn: < 0 or > 1 or double.NaN } => "A case depth lies between 0 and 1 in.",
@@ -70,9 +70,6 @@ public sealed class LotSample
         { Note.Length: > 500 } => "The note is too long; 500 letters are the most.",
         _ => null,
     };
-
-    private static string? Outside(HardnessReading reading) =>
-        reading.Value is >= 0 and <= 3_000 ? Lobes.Hardness.Convert(reading.Value, reading.Scale, Lobes.HardnessScale.Hrc).Problem?.ToString() : "This is no hardness.";
 }
 
 /// <summary>The figures of a sample as they were read.</summary>

@@ -7,22 +7,33 @@ namespace GrindShop.Web.Office;
 /// <summary>A measured hardness in the other scales (ASTM E140), and against what is wanted of the alloy.</summary>
 public static class HardnessWords
 {
-    public static IEnumerable<string> InEveryScale(HardnessReading reading) =>
-        from scale in Enum.GetValues<HardnessScale>()
-        where scale != reading.Scale
-        let converted = Hardness.Convert(reading.Value, reading.Scale, scale)
-        where converted.Succeeded
-        select converted.Value.BeyondBrinell && scale == HardnessScale.Hbw ? $"{converted.Value} (outside the Brinell scale's usual range)" : converted.Value.ToString();
+    /// <summary>The reading on the other scales, or that it cannot be converted: nothing is guessed beyond the table.</summary>
+    public static string Converted(HardnessReading reading) => Hardness.Convert(reading.Value, reading.Scale, reading.Scale).Problem is { } outside
+        ? $"{outside}"
+        : $"= {string.Join(", ", Enum.GetValues<HardnessScale>().Where(scale => scale != reading.Scale).Select(scale => On(scale, reading)))}.";
 
     /// <summary>Against the alloy's window where one is known, else against what the catalog says.</summary>
     public static string Verdict(BlankPart part, HardnessReading reading)
     {
-        if (Hardness.Convert(reading.Value, reading.Scale, HardnessScale.Hrc) is not { Succeeded: true, Value: var hrc })
-            return "";
-        if (!part.IsSoft && AlloyData.Of(part.Alloy.Kernel()).Lobe is { Scale: HardnessScale.Hrc } window)
-            return window.Holds(hrc.Value) ? $"Within the alloy's {Window(window)}." : $"Outside the alloy's {Window(window)}: hold the lot back and ask the supplier.";
+        if (!part.IsSoft && AlloyData.Of(part.Alloy.Kernel()).Lobe is { } window)
+            return Holds(window, reading) ? $"Within the alloy's {Window(window)}." : $"Outside the alloy's {Window(window)}: hold the lot back and ask the supplier.";
         return part.HardnessHrc is { } stated ? $"The catalog says {stated:0.#} HRC." : "The blank is delivered soft.";
     }
 
-    private static string Window(HardnessWindow window) => window.Most is { } most ? $"{window.Least:0.#} to {most:0.#} HRC" : $"least of {window.Least:0.#} HRC";
+    private static string On(HardnessScale scale, HardnessReading reading)
+    {
+        var converted = Hardness.Convert(reading.Value, reading.Scale, scale).Required();
+        return converted.BeyondBrinell && scale == HardnessScale.Hbw ? $"{converted} (outside the Brinell scale's usual range)" : $"{converted}";
+    }
+
+    /// <summary>The window's ends stand in the table, on any scale: so a reading beyond the table can be held against them too.</summary>
+    private static bool Holds(HardnessWindow window, HardnessReading reading)
+    {
+        double End(double value) => Hardness.Convert(value, window.Scale, reading.Scale).Required().Value;
+        return reading.Value >= End(window.Least) && !(window.Most is { } most && reading.Value > End(most));
+    }
+
+    private static string Window(HardnessWindow window) => window.Most is { } most ? $"{window.Least:0.#} to {most:0.#} {Scale(window)}" : $"least of {window.Least:0.#} {Scale(window)}";
+
+    private static string Scale(HardnessWindow window) => window.Scale.ToString().ToUpperInvariant();
 }

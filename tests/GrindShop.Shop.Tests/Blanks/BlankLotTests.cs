@@ -1,4 +1,5 @@
 using CsCheck;
+using GrindShop.Lobes;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Tests.Feasibility;
 using GrindShop.Shop.Tests.Records;
@@ -65,6 +66,44 @@ public class BlankLotTests
         ];
         Assert.All(silent, outcome => Assert.Equal("noReason", outcome.Refusal!.Code));
         Assert.True(lot.Count(2, "", "Owner", TestShop.Now).Succeeded);
+    }
+
+    /// <summary>Soft 8620 and a hard case lie outside the conversions of ASTM E140; the rest of their sample counts all the same.</summary>
+    [Theory]
+    [InlineData(180, HardnessScale.Hbw, "180 HBW")]
+    [InlineData(63, HardnessScale.Hrc, "63 HRC")]
+    [InlineData(15, HardnessScale.Hrc, "15 HRC")]
+    [InlineData(800, HardnessScale.Hv, "800 HV")]
+    public void A_reading_beyond_the_table_is_kept_as_measured_with_the_rest_of_its_sample(double value, HardnessScale scale, string words)
+    {
+        var lot = Lot(2);
+        var line = lot.Measure(new SampleFigures(2, new HardnessReading(value, scale), .14, .031, null), "Desk", TestShop.Now).Value!;
+        Assert.Contains(words, line.Reason, StringComparison.Ordinal);
+        Assert.Equal(new HardnessReading(value, scale), Assert.Single(lot.Samples).Hardness);
+        Assert.Equal((.14, .031), (lot.MeasuredCaseIn, lot.MeasuredStockIn));
+    }
+
+    [Theory]
+    [InlineData(0, HardnessScale.Hrc)]
+    [InlineData(-5, HardnessScale.Hrc)]
+    [InlineData(580, HardnessScale.Hrc)]
+    [InlineData(1_000, HardnessScale.Hbw)]
+    [InlineData(double.NaN, HardnessScale.Hv)]
+    [InlineData(double.PositiveInfinity, HardnessScale.Hv)]
+    public void A_figure_that_no_hardness_can_have_is_refused(double value, HardnessScale scale) =>
+        Assert.Equal("badSample", Lot(2).Measure(new SampleFigures(2, new HardnessReading(value, scale), null, null, null), "Desk", TestShop.Now).Refusal!.Code);
+
+    [Theory]
+    [InlineData(60, 100, true)]
+    [InlineData(61, 100, false)]
+    [InlineData(60, 101, false)]
+    public void A_correction_that_the_book_has_no_room_for_is_refused(int heat, int certificate, bool fits)
+    {
+        var lot = Lot(2);
+        var outcome = lot.Correct(new string('8', heat) + " ", new string('C', certificate), "misread", "Owner", TestShop.Now);
+        Assert.Equal(fits ? null : "tooLong", outcome.Refusal?.Code);
+        Assert.Equal((fits ? heat : 0, fits ? 2 : 1), (lot.HeatNumber.Length, lot.Movements.Count));
+        Assert.Equal("tooLong", lot.Relocate(new string('A', 41), "Owner", TestShop.Now).Refusal!.Code);
     }
 
     [Theory]
