@@ -6,6 +6,8 @@ namespace GrindShop.Shop.Blanks;
 /// </summary>
 public sealed class BlankLot
 {
+    public const int LongestLocation = 40, LongestHeatNumber = 60, LongestCertificate = 100;
+
     private BlankLot()
     {
     }
@@ -162,6 +164,8 @@ public sealed class BlankLot
     {
         if (string.IsNullOrWhiteSpace(location))
             return new Refusal("noLocation", "Say where the lot lies now.");
+        if (TooLong(location, HeatNumber, Certificate) is { } refusal)
+            return refusal;
         var from = Location;
         Location = location.Trim();
         return Move(StockMovementKind.Relocate, 0, 0, by, at, $"from {from} to {Location}");
@@ -170,7 +174,7 @@ public sealed class BlankLot
     /// <summary>What was written down at the receipt is put right; the book keeps what stood there.</summary>
     public Outcome<StockMovement> Correct(string heatNumber, string certificate, string reason, string by, DateTimeOffset at)
     {
-        if (Why(reason) is { } refusal)
+        if ((Why(reason) ?? TooLong(Location, heatNumber, certificate)) is { } refusal)
             return refusal;
         var before = $"heat {Named(HeatNumber)}, certificate {Named(Certificate)}";
         (HeatNumber, Certificate) = (heatNumber.Trim(), certificate.Trim());
@@ -187,6 +191,13 @@ public sealed class BlankLot
         (MeasuredStockIn, MeasuredCaseIn) = (figures.StockIn ?? MeasuredStockIn, figures.CaseDepthIn ?? MeasuredCaseIn);
         return Move(StockMovementKind.Measure, 0, 0, by, at, sample.Value.Words());
     }
+
+    /// <summary>What the book has no room for.</summary>
+    internal static Refusal? TooLong(string location, string? heatNumber, string? certificate) =>
+        location.Trim().Length > LongestLocation ? new Refusal("tooLong", $"A place has at most {LongestLocation} letters.")
+        : heatNumber?.Trim().Length > LongestHeatNumber ? new Refusal("tooLong", $"A heat number has at most {LongestHeatNumber} letters.")
+        : certificate?.Trim().Length > LongestCertificate ? new Refusal("tooLong", $"A certificate has at most {LongestCertificate} letters; name it by its number.")
+        : null;
 
     private static string Named(string text) => text.Length == 0 ? "none" : text;
 

@@ -50,8 +50,8 @@ internal sealed class BlankLotTable : IEntityTypeConfiguration<BlankLot>
         table.HasIndex(lot => lot.LotNumber).IsUnique();
         table.Property(lot => lot.LotNumber).HasMaxLength(40);
         table.HasIndex(lot => lot.ReceiptKey).IsUnique();
-        table.Property(lot => lot.HeatNumber).HasMaxLength(60);
-        table.Property(lot => lot.Certificate).HasMaxLength(100);
+        table.Property(lot => lot.HeatNumber).HasMaxLength(BlankLot.LongestHeatNumber);
+        table.Property(lot => lot.Certificate).HasMaxLength(BlankLot.LongestCertificate);
         table.Property(lot => lot.PurchaseLine).HasMaxLength(100);
         table.Property(lot => lot.ReceiptKey).HasMaxLength(200);
         table.Property(lot => lot.QuarantineReason).HasMaxLength(500);

@@ -69,8 +69,7 @@ public sealed class Receiving(IDbContextFactory<ShopDb> factory, TimeProvider cl
     {
         { Quantity: < 1 or > 100_000 } => new Refusal("badQuantity", "Count at least one blank, and no more than 100,000."),
         { Location: var place } when string.IsNullOrWhiteSpace(place) => new Refusal("noLocation", "Say where the lot lies."),
-        { Location.Length: > 40 } or { HeatNumber.Length: > 60 } or { Certificate.Length: > 100 } => new Refusal("tooLong", "Place, heat number or certificate is too long for the book."),
-        _ => null,
+        _ => BlankLot.TooLong(receipt.Location, receipt.HeatNumber, receipt.Certificate),
     };
 
     private static LotFacts Facts(Receipt receipt, Vendor supplier) => new()

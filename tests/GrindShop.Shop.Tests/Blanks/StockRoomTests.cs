@@ -102,6 +102,18 @@ public sealed class StockRoomTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_heat_number_that_has_no_room_is_refused_and_one_that_just_fits_is_kept()
+    {
+        var lot = await ReceivedAsync(1);
+        Task<Outcome<StockMovement>> Correct(string heat, string key) => _shop.StockRoom.CorrectAsync(new(lot.LotNumber, null, "Ann", key), heat, "C-55", "misread");
+
+        Assert.Equal("tooLong", (await Correct(new string('8', 300), "a")).Refusal!.Code);
+        Assert.True((await Correct(new string('8', BlankLot.LongestHeatNumber), "b")).Succeeded);
+
+        Assert.Equal(BlankLot.LongestHeatNumber, (await _shop.StockRoom.FindAsync(lot.LotNumber))!.HeatNumber.Length);
+    }
+
+    [Fact]
     public async Task Quarantined_blanks_are_not_offered()
     {
         var (part, lot) = await _shop.StockAsync(2);
