@@ -13,7 +13,10 @@ public sealed partial class CountPage : LivePage
 
     private IReadOnlyList<LotToCount> _lots = [];
     private BlankLot? _lot;
+
+    /// <summary>The last line of the lot's book when the count began; 0 while none has begun.</summary>
     private long _seen;
+
     private string? _read;
     private string _given = "", _typed = "", _why = "";
     private int? _compared;
@@ -31,6 +34,9 @@ public sealed partial class CountPage : LivePage
     [Inject]
     private NavigationManager Navigation { get; set; } = default!;
 
+    /// <summary>A count begins when the lot is opened, and again with the first figure after one was written down.</summary>
+    private bool IsCounting => _seen != 0 && !(_done is not null && _typed == "" && _compared is null);
+
     protected override bool Concerns(string notice) => _lot is null;
 
     protected override async Task OnParametersSetAsync()
@@ -38,18 +44,36 @@ public sealed partial class CountPage : LivePage
         if (Shop is null || _read == (Lot ?? ""))
             return;
         Again();
-        (_done, _refusal) = (null, null);
+        (_seen, _done, _refusal) = (0, null, null);
         await ReadAsync();
     }
 
     protected override async Task ReadAsync()
     {
-        _read = Lot ?? "";
-        _lot = Lot is null ? null : await StockRoom.FindAsync(ScannedCode.Read(Lot));
-        _seen = _lot?.Movements[^1].Id ?? 0;
+        var wanted = Lot;
+        _read = wanted ?? "";
+        var lot = wanted is null ? null : await StockRoom.FindAsync(ScannedCode.Read(wanted));
+        if (wanted != Lot)
+            return;
+        _lot = lot;
         if (Lot is not null && _lot is null)
             _refusal = new Refusal("unknown", $"There is no lot {ScannedCode.Read(Lot)}. Look at the label and try again.");
+        SeeBook();
         _lots = _lot is null ? await StockRoom.ToCountAsync() : [];
+    }
+
+    /// <summary>The book may have moved while the blanks were counted: then the count means nothing, and another begins.</summary>
+    private void SeeBook()
+    {
+        if (_busy)
+            return;
+        var last = _lot?.Movements[^1];
+        if (IsCounting && last is not null && last.Id != _seen)
+        {
+            _refusal = new Refusal("stale", $"{last.By} wrote in the book while you counted ({last.Kind.Words()}, {last.Reason}). Count the lot again.");
+            Again();
+        }
+        _seen = last?.Id ?? 0;
     }
 
     private void OpenAsync()
@@ -63,23 +87,12 @@ public sealed partial class CountPage : LivePage
 
     private void Rub() => _typed = _typed.Length > 0 ? _typed[..^1] : "";
 
-    /// <summary>The book may have moved while the blanks were counted: then the count means nothing.</summary>
     private async Task CompareAsync()
     {
-        var counted = int.Parse(_typed, System.Globalization.CultureInfo.InvariantCulture);
-        var seen = _seen;
+        var (counted, seen) = (int.Parse(_typed, System.Globalization.CultureInfo.InvariantCulture), _seen);
         await ReadAsync();
         if (_seen == seen)
             (_compared, _refusal, _done) = (counted, null, null);
-        else
-            Moved();
-    }
-
-    private void Moved()
-    {
-        var last = _lot!.Movements[^1];
-        _refusal = new Refusal("stale", $"{last.By} wrote in the book while you counted ({last.Kind.Words()}, {last.Reason}). Count the lot again.");
-        Again();
     }
 
     private async Task PostAsync()
@@ -87,7 +100,7 @@ public sealed partial class CountPage : LivePage
         _busy = true;
         var counted = _compared!.Value;
         var outcome = await StockRoom.CountAsync(new LotCommand(_lot!.LotNumber, _seen, await SignsAsAsync(), _key), counted, _why);
-        (_busy, _refusal) = (false, outcome.Refusal);
+        (_busy, _seen, _refusal) = (false, 0, outcome.Refusal);
         _done = outcome.Succeeded ? $"Lot {_lot.LotNumber}: {counted} written down." : null;
         Again();
         await ReadAsync();
