@@ -26,7 +26,7 @@ internal static class PartLinks
     private static void Known(CsvRow row, string column, string number, BlankPart part, IReadOnlyDictionary<string, BlankPart> all)
     {
         if (!all.TryGetValue(number, out var other))
-            row.Wrong(column, $"There is no part {number}.");
+            row.Wrong(column, $"There is no part {CsvRow.Short(number)}.");
         else if (other.EngineFamily.Code != part.EngineFamily.Code)
             row.Wrong(column, $"{number} is for {other.EngineFamily.Code}, not for {part.EngineFamily.Code}.");
     }

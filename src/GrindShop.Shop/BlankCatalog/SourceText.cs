@@ -47,7 +47,7 @@ public static class SourceText
     {
         if (!vendors.TryGetValue(cells.Supplier, out var supplier))
         {
-            row.Wrong(Column, $"\"{cells.Supplier}\" is no supplier. Write supplier | its part number | cost | days | least quantity, semicolons between two suppliers.");
+            row.Wrong(Column, $"\"{CsvRow.Short(cells.Supplier)}\" is no supplier. Write supplier | its part number | cost | days | least quantity, semicolons between two suppliers.");
             return null;
         }
         var (cost, days, least) = (Figure(row, cells, cells.Cost, "cost"), Figure(row, cells, cells.Days, "lead time in days"), Figure(row, cells, cells.Least, "least quantity"));
@@ -58,7 +58,7 @@ public static class SourceText
     {
         if (decimal.TryParse(row.Figure(text), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var figure))
             return figure;
-        row.Wrong(Column, $"{cells.Supplier} needs its {what}, not \"{text}\".");
+        row.Wrong(Column, $"{cells.Supplier} needs its {what}, not \"{CsvRow.Short(text)}\".");
         return 1;
     }
 

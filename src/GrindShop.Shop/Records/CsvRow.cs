@@ -25,7 +25,15 @@ public sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, st
 
     public int Whole(string column) => Whole(column, Number(column));
 
-    public decimal Money(string column) => (decimal)Number(column);
+    public decimal Money(string column)
+    {
+        var text = Text(column);
+        if (decimal.TryParse(Figure(text), NumberStyles.Float, CultureInfo.InvariantCulture, out var money))
+            return money;
+        if (text != "")
+            Wrong(column, $"\"{Short(text)}\" is no amount of money.");
+        return 0;
+    }
 
     public T? MaybeChoice<T>(string column)
         where T : struct, Enum => Maybe(column) is { } text ? Choose<T>(column, text) : null;
@@ -40,7 +48,7 @@ public sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, st
         if (Maybe(column) is not { } key)
             return null;
         if (!all.TryGetValue(key, out var found))
-            Wrong(column, $"\"{key}\" is not known.");
+            Wrong(column, $"\"{Short(key)}\" is not known.");
         return found;
     }
 
@@ -48,6 +56,9 @@ public sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, st
 
     /// <summary>A figure as the file writes its decimals, with a point.</summary>
     public string Figure(string text) => decimalComma ? text.Replace(',', '.') : text;
+
+    /// <summary>Enough of a cell to find it by.</summary>
+    public static string Short(string text) => text.Length > 60 ? $"{text[..60]}…" : text;
 
     private string Blank(string column)
     {
@@ -61,7 +72,7 @@ public sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, st
         if (double.TryParse(Figure(text), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number))
             return number;
         if (text != "")
-            Wrong(column, $"\"{text}\" is not a number.");
+            Wrong(column, $"\"{Short(text)}\" is not a number.");
         return 0;
     }
 
@@ -78,7 +89,7 @@ public sealed class CsvRow(string file, int line, IReadOnlyDictionary<string, st
         if (text != "" && char.IsLetter(text[0]) && Enum.TryParse<T>(text, ignoreCase: true, out var choice) && Enum.IsDefined(choice))
             return choice;
         if (text != "")
-            Wrong(column, $"\"{text}\" is none of {string.Join(", ", Enum.GetNames<T>().Select(name => char.ToLowerInvariant(name[0]) + name[1..]))}.");
+            Wrong(column, $"\"{Short(text)}\" is none of {string.Join(", ", Enum.GetNames<T>().Select(name => char.ToLowerInvariant(name[0]) + name[1..]))}.");
         return default;
     }
 }

@@ -53,7 +53,7 @@ public static class CsvText
 
     public static string Plain(string cell) => cell.StartsWith('\'') && NeedsGuard(cell[1..]) ? cell[1..] : cell;
 
-    private static bool NeedsGuard(string text) => text.Length > 0 && (FormulaStarts.Contains(text[0]) || (text[0] == '\'' && NeedsGuard(text[1..])));
+    private static bool NeedsGuard(string text) => text.AsSpan().TrimStart('\'') is [var first, ..] && FormulaStarts.Contains(first);
 
     private static string Quoted(string cell) =>
         cell.AsSpan().IndexOfAny(",\";\r\n") >= 0 || cell.Trim() != cell ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell;
