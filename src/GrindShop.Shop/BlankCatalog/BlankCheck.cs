@@ -23,8 +23,6 @@ internal static class BlankCheck
 
     private static void Lengths(CsvRow row, BlankPart part)
     {
-        if (part.PartNumber.Any(letter => char.IsWhiteSpace(letter) || letter is '/' or '\\' or '?' or '#' or '%') || part.PartNumber.Length > 40)
-            row.Wrong("partNumber", "At most 40 letters, figures and dashes, without blanks or slashes.");
         if (part.LeastBaseCircleIn is not (> 0 and < 10))
             row.Wrong("leastBaseCircleIn", "A diameter in inches is needed.");
         foreach (var (column, text, most) in new[] { ("driveEnd", part.DriveEnd, 200), ("notes", part.Notes, 2_000) })

@@ -16,13 +16,19 @@ internal enum YesNo
 public static class BlankRow
 {
     /// <summary>Null where family or supplier are not known, which leaves nothing to check the rest against.</summary>
-    public static BlankPart? Read(CsvRow row, IReadOnlyDictionary<string, EngineFamily> families, IReadOnlyDictionary<string, Vendor> vendors)
+    /// <param name="row">The row.</param>
+    /// <param name="families">By code.</param>
+    /// <param name="vendors">By code.</param>
+    /// <param name="parts">The parts there are, by number; null where there is none yet.</param>
+    public static BlankPart? Read(CsvRow row, IReadOnlyDictionary<string, EngineFamily> families, IReadOnlyDictionary<string, Vendor> vendors, IReadOnlyDictionary<string, BlankPart>? parts = null)
     {
         row.Text("engineFamily");
         row.Text("supplier");
         if (row.Known("engineFamily", families) is not { } family || row.Known("supplier", vendors) is not { } supplier)
             return null;
         var part = Part(row, family, supplier, SourceText.Read(row, vendors));
+        if (parts?.ContainsKey(part.PartNumber) != true && part.PartNumber != "")
+            PartNumbers.Check(row, part.PartNumber);
         BlankCheck.Check(row, part);
         return part;
     }

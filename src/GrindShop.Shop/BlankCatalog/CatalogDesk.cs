@@ -41,7 +41,7 @@ public sealed class CatalogDesk(IDbContextFactory<ShopDb> factory, TimeProvider 
         var state = await CatalogState.LockAsync(db, cancel);
         var problems = new List<RowProblem>();
         var row = new CsvRow("catalog", 0, cells, problems);
-        if (BlankRow.Read(row, state.Families, state.Vendors) is not { } part || problems.Count > 0)
+        if (BlankRow.Read(row, state.Families, state.Vendors, state.Parts) is not { } part || problems.Count > 0)
             return BlankSaving.Wrong(problems);
         PartLinks.Check(row, part, [.. state.Parts.Values.Where(other => other.PartNumber != part.PartNumber), part]);
         if (problems.Count > 0)

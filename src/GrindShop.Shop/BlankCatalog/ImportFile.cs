@@ -51,7 +51,7 @@ internal sealed class ImportFile
                 continue;
             }
             var row = new CsvRow(Name, line, header.Zip(cells).ToDictionary(cell => cell.First, cell => cell.Second), Problems, decimalComma);
-            if (BlankRow.Read(row, state.Families, state.Vendors) is not { } part)
+            if (BlankRow.Read(row, state.Families, state.Vendors, state.Parts) is not { } part)
                 continue;
             if (!lines.TryAdd(part.PartNumber, line))
                 row.Wrong("partNumber", $"{part.PartNumber} stands in line {lines[part.PartNumber]} already.");

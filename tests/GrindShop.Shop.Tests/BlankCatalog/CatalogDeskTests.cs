@@ -112,6 +112,33 @@ public sealed class CatalogDeskTests : IAsyncLifetime
         Assert.DoesNotContain((await _shop.Catalog.JudgeAsync(grind)).Blanks, fit => fit.PartNumber == part.PartNumber);
     }
 
+    [Theory]
+    [InlineData("RV8R-NEW.1", null)]
+    [InlineData("rv8r-new-1", "RV8R-NEW-1")]
+    [InlineData("A+1", "capital letters")]
+    [InlineData("A&B", "capital letters")]
+    [InlineData("A 1", "capital letters")]
+    [InlineData("Ä-1", "capital letters")]
+    [InlineData("..", "capital letters")]
+    [InlineData("new", "page of the catalog")]
+    [InlineData("IMPORT", "page of the catalog")]
+    public async Task A_new_part_number_can_be_typed_scanned_and_stand_in_an_address(string number, string? problem)
+    {
+        var cells = new Dictionary<string, string>(BlankColumns.Cells(await PartAsync("RV8R-516-08"))) { ["partNumber"] = number };
+        var saving = await _desk.SaveAsync(cells, null, "", "Owner");
+        Assert.Equal(problem is null ? number : null, saving.Saved?.PartNumber);
+        if (problem is not null)
+            Assert.Contains(problem, Assert.Single(saving.Problems).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_older_part_number_in_small_letters_is_still_read_and_changed()
+    {
+        await Sql.RunAsync(_database.ConnectionString, "UPDATE blank_parts SET part_number = 'ab+12' WHERE part_number = (SELECT min(part_number) FROM blank_parts p WHERE NOT EXISTS (SELECT 1 FROM blank_parts n WHERE n.supersedes = p.part_number))");
+        Assert.NotNull((await SaveAsync(await PartAsync("ab+12"), "notes", "old stock", "why")).Saved);
+        Assert.Equal("old stock", (await PartAsync("ab+12")).Notes);
+    }
+
     private async Task<BlankPart> OtherAsync(BlankPart part)
     {
         await using var db = _shop.Db();
