@@ -4,6 +4,7 @@ using System.Xml.Linq;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 using GrindShop.Shop.Orders;
+using GrindShop.Shop.Records;
 using GrindShop.Shop.Routing;
 using GrindShop.Testing;
 
@@ -66,6 +67,16 @@ public partial class HouseRulesTests
     public void Nothing_is_left_to_do_and_no_thread_sleeps() =>
         Assert.DoesNotContain(Files("*.cs", "*.razor"), file => LeftOver().IsMatch(File.ReadAllText(file)));
 
+    [Fact]
+    public void What_is_done_one_at_a_time_has_a_number_of_its_own()
+    {
+        var numbers = typeof(Turn).GetFields().Select(field => (long)field.GetRawConstantValue()!).ToList();
+
+        Assert.NotEmpty(numbers);
+        Assert.Equal(numbers.Distinct(), numbers);
+        Assert.All(Files("*.cs").SelectMany(file => AdvisoryLock().Matches(File.ReadAllText(file))), use => Assert.Matches(@"^\{Turn\.|^hashtextextended|^\$1", use.Groups["number"].Value));
+    }
+
     private static IEnumerable<string> Files(params string[] patterns) => patterns
         .SelectMany(pattern => Directory.EnumerateFiles(Source, pattern, SearchOption.AllDirectories))
         .Where(file => !Generated().IsMatch(file));
@@ -84,6 +95,9 @@ public partial class HouseRulesTests
 
     [GeneratedRegex(@"GrindShop\.Shop\.(?<folder>\w+)|(?<=[\s(<])(?<folder>Feasibility|Orders|Routing|Demo)\.[A-Z]\w+(?=[\s>(?])")]
     private static partial Regex FolderName();
+
+    [GeneratedRegex(@"pg_(try_)?advisory_\w+\((?<number>\S+)")]
+    private static partial Regex AdvisoryLock();
 
     [GeneratedRegex(@"\bTODO\b|Thread\.Sleep")]
     private static partial Regex LeftOver();

@@ -10,9 +10,6 @@ namespace GrindShop.Shop.Allocating;
 /// <summary>Blanks for all orders that wait for one: proposed as one assignment (see <see cref="BatchAssignment"/>), and taken all or none.</summary>
 public sealed class BatchAllocation(IDbContextFactory<ShopDb> factory, NextBest nextBest, Allocation allocation)
 {
-    /// <summary>Any fixed number: whoever takes blanks of several parts waits for the other who does.</summary>
-    internal const long LockKey = 7_240_313;
-
     /// <summary>Pieces of accepted orders without a blank, the soonest due first.</summary>
     public async Task<IReadOnlyList<WaitingPiece>> WaitingAsync(CancellationToken cancel = default)
     {
@@ -45,7 +42,7 @@ public sealed class BatchAllocation(IDbContextFactory<ShopDb> factory, NextBest 
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
-        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({LockKey})", cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({Turn.Blanks})", cancel);
         var ids = proposal.Takes.Select(take => take.For.Order.Id).Distinct().ToArray();
         await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE id = ANY ({ids}) ORDER BY id FOR UPDATE", cancel);
         var orders = await db.Orders.Include(order => order.History).Where(order => ids.Contains(order.Id)).ToDictionaryAsync(order => order.Id, cancel);

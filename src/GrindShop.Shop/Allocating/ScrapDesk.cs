@@ -26,7 +26,7 @@ public sealed class ScrapDesk(IDbContextFactory<ShopDb> factory, NextBest nextBe
         var ranked = await nextBest.RankAsync(found.Cam, cancel);
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
-        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({BatchAllocation.LockKey})", cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({Turn.Blanks})", cancel);
         await db.Database.ExecuteSqlAsync($"SELECT 1 FROM jobs WHERE id = {found.Id} FOR UPDATE", cancel);
         await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE id = {found.OrderId} FOR UPDATE", cancel);
         var job = await db.Jobs.Include(j => j.Steps).Include(j => j.History).Include(j => j.Order).ThenInclude(order => order.History)

@@ -11,9 +11,6 @@ public sealed record SubmitResult(Order? Order, IReadOnlyList<FieldProblem> Prob
 /// <summary>Takes in enquiries. The same key sent again answers with the same order.</summary>
 public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalog, CustomerMail mail, TimeProvider clock)
 {
-    /// <summary>Any fixed number: enquiries are written one at a time, so that a key or a new customer sent twice at once is seen the second time.</summary>
-    private const long LockKey = 7_240_312;
-
     public async Task<SubmitResult> SubmitAsync(Enquiry enquiry, string by, CancellationToken cancel = default)
     {
         var look = await catalog.LookAsync(enquiry.Cam, cancel);
@@ -39,7 +36,7 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
-        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({LockKey})", cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({Turn.Enquiries})", cancel);
         if (await db.Orders.SingleOrDefaultAsync(order => order.SubmitKey == enquiry.SubmitKey, cancel) is { } earlier)
             return earlier.SubmitDigest == enquiry.Digest()
                 ? new SubmitResult(earlier, [])

@@ -5,9 +5,6 @@ namespace GrindShop.Shop.Records;
 
 public static class Migrate
 {
-    /// <summary>Any fixed number: nodes that start together take turns on it.</summary>
-    private const long LockKey = 7_240_311;
-
     /// <summary>Brings the database to the newest shape and then runs <paramref name="then"/> (such as loading a scenario), one node at a time.</summary>
     public static async Task UnderLockAsync(string connectionString, Func<ShopDb, Task> then, CancellationToken cancel = default)
     {
@@ -28,7 +25,7 @@ public static class Migrate
 
     private static async Task Run(NpgsqlConnection connection, string sql, CancellationToken cancel)
     {
-        await using var command = new NpgsqlCommand(sql, connection) { Parameters = { new() { Value = LockKey } }, CommandTimeout = 0 };
+        await using var command = new NpgsqlCommand(sql, connection) { Parameters = { new() { Value = Turn.Migrating } }, CommandTimeout = 0 };
         await command.ExecuteNonQueryAsync(cancel);
     }
 }

@@ -19,9 +19,6 @@ public sealed class PeopleBook(IServiceScopeFactory scopes, TimeProvider clock)
 {
     public const string KeyStart = "people/";
 
-    /// <summary>Any fixed number: acts on people take turns on it.</summary>
-    private const long LockKey = 7_240_313;
-
     private const string Capitals = "ABCDEFGHJKLMNPQRSTUVWXYZ", Smalls = "abcdefghijkmnopqrstuvwxyz", Digits = "23456789";
 
     public async Task<IReadOnlyList<Worker>> AllAsync(CancellationToken cancel = default)
@@ -148,7 +145,7 @@ public sealed class PeopleBook(IServiceScopeFactory scopes, TimeProvider clock)
         await using var scope = scopes.CreateAsyncScope();
         var act = new PeopleAct(scope.ServiceProvider.GetRequiredService<ShopDb>(), scope.ServiceProvider.GetRequiredService<UserManager<ShopUser>>(), clock.GetUtcNow());
         await using var transaction = await act.Db.Database.BeginTransactionAsync();
-        await act.Db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({LockKey})");
+        await act.Db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({Turn.People})");
         var outcome = await change(act);
         if (!outcome.Succeeded)
             return outcome;

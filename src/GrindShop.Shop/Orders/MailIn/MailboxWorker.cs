@@ -10,15 +10,12 @@ namespace GrindShop.Shop.Orders;
 public sealed class MailboxWorker(IDbContextFactory<ShopDb> factory, Mailbox mailbox, MailIntake intake, MailSettings settings, TimeProvider clock, ILogger<MailboxWorker> log)
     : Rounds(settings.ImapEvery, clock, log)
 {
-    /// <summary>Any fixed number.</summary>
-    private const long LockKey = 7_240_313;
-
     /// <summary>One visit; none where another node is at it. What goes wrong is written down and does not stop the next one.</summary>
     public async Task VisitAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await db.Database.OpenConnectionAsync(cancel);
-        if (!await db.Database.SqlQuery<bool>($"SELECT pg_try_advisory_lock({LockKey}) AS \"Value\"").SingleAsync(cancel))
+        if (!await db.Database.SqlQuery<bool>($"SELECT pg_try_advisory_lock({Turn.Mailbox}) AS \"Value\"").SingleAsync(cancel))
             return;
         try
         {
@@ -26,7 +23,7 @@ public sealed class MailboxWorker(IDbContextFactory<ShopDb> factory, Mailbox mai
         }
         finally
         {
-            await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_unlock({LockKey})", CancellationToken.None);
+            await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_unlock({Turn.Mailbox})", CancellationToken.None);
         }
     }
 
