@@ -56,6 +56,7 @@ public static class ShopServices
         services.AddHostedService<QuoteExpiry>();
         services.AddSingleton<Allocation>();
         services.AddSingleton<JobFloor>();
+        services.AddSingleton<BlankReturn>();
         services.AddSingleton<OrderChanging>();
         services.AddSingleton<NextBest>();
         services.AddSingleton<ScrapDesk>();

@@ -14,8 +14,7 @@ public sealed class BatchAllocation(IDbContextFactory<ShopDb> factory, NextBest 
     public async Task<IReadOnlyList<WaitingPiece>> WaitingAsync(CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        var orders = await db.Orders.AsNoTrackingWithIdentityResolution().Include(order => order.Customer)
-            .Where(order => (order.State == OrderState.Accepted || order.State == OrderState.InWork) && order.Cams.Any(cam => cam.Kind == WorkKind.NewGrind && cam.Started < cam.Quantity))
+        var orders = await Waiting(db).AsNoTrackingWithIdentityResolution().Include(order => order.Customer)
             .OrderBy(order => order.PromisedOn).ThenBy(order => order.ReceivedAt).ToListAsync(cancel);
         var pieces = new List<WaitingPiece>();
         foreach (var (order, cam) in orders.SelectMany(order => order.Cams.Where(cam => cam is { Kind: WorkKind.NewGrind, Answer: not null }).Select(cam => (order, cam))))
@@ -26,15 +25,21 @@ public sealed class BatchAllocation(IDbContextFactory<ShopDb> factory, NextBest 
         return pieces;
     }
 
+    /// <summary>How many pieces wait for a blank.</summary>
+    public async Task<int> CountAsync(CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await Waiting(db).SelectMany(order => order.Cams).Where(cam => cam.Kind == WorkKind.NewGrind && cam.Answer != null).SumAsync(cam => cam.Quantity - cam.Started, cancel);
+    }
+
     public static BatchProposal Propose(IReadOnlyList<WaitingPiece> waiting)
     {
-        var available = waiting.SelectMany(piece => piece.Ranked).Select(blank => blank.Option).DistinctBy(option => option.Part.PartNumber)
-            .ToDictionary(option => option.Part.PartNumber, option => option.Available);
-        var plan = BatchAssignment.Solve([.. waiting.Select(piece => new BatchWish(piece.Key, [.. Fits(piece)]))], available);
-        var byKey = waiting.ToDictionary(piece => piece.Key);
+        var ways = waiting.ToDictionary(piece => piece.Key, piece => piece.Ways);
+        var free = ways.Values.SelectMany(way => way).DistinctBy(take => take.Supply).ToDictionary(take => take.Supply, take => take.Metal.Blanks);
+        var plan = BatchAssignment.Solve([.. waiting.Select(piece => new BatchWish(piece.Key, [.. ways[piece.Key].Select(Fit)]))], free);
         return new BatchProposal(
-            [.. plan.Grants.Select(grant => new ProposedTake(byKey[grant.Key], byKey[grant.Key].Ranked.First(blank => blank.Option.Part.PartNumber == grant.Fit.PartNumber)))],
-            [.. plan.Left.Select(key => byKey[key])]);
+            [.. plan.Grants.Select(grant => ways[grant.Key].First(take => take.Supply == grant.Fit.Supply))],
+            [.. waiting.ExceptBy(plan.Grants.Select(grant => grant.Key), piece => piece.Key)]);
     }
 
     /// <summary>Takes every proposed blank in one transaction; where one of the orders has changed or a blank is gone, none is taken.</summary>
@@ -52,7 +57,7 @@ public sealed class BatchAllocation(IDbContextFactory<ShopDb> factory, NextBest 
         foreach (var take in proposal.Takes.OrderBy(take => take.Blank.Option.Part.PartNumber, StringComparer.Ordinal).ThenBy(take => take.For.Order.Id).ThenBy(take => take.For.Piece))
         {
             var order = orders[take.For.Order.Id];
-            var taken = await allocation.TakeAsync(db, order, order.Cam(take.For.Cam.Ordinal)!, take.Blank.Option.Part.PartNumber, by, cancel);
+            var taken = await allocation.TakeAsync(db, order, order.Cam(take.For.Cam.Ordinal)!, take.Blank.Option.Part.PartNumber, by, cancel, take.Metal.Metal);
             if (!taken.Succeeded)
                 return new Refusal(taken.Refusal.Code, $"{taken.Refusal.Reason} No blank was taken. Look at the new proposal.");
             jobs.Add(taken.Value);
@@ -63,6 +68,9 @@ public sealed class BatchAllocation(IDbContextFactory<ShopDb> factory, NextBest 
         return jobs;
     }
 
-    private static IEnumerable<BatchFit> Fits(WaitingPiece piece) => piece.Ranked.Where(blank => blank.Option.Fit.Usable)
-        .Select(blank => new BatchFit(blank.Option.Part.PartNumber, blank.Option.RemovalIn, blank.Option.Part.Cost));
+    /// <summary>Accepted orders with a new cam that has no blank yet.</summary>
+    private static IQueryable<Order> Waiting(ShopDb db) => db.Orders
+        .Where(order => (order.State == OrderState.Accepted || order.State == OrderState.InWork) && order.Cams.Any(cam => cam.Kind == WorkKind.NewGrind && cam.Started < cam.Quantity));
+
+    private static BatchFit Fit(ProposedTake take) => new(take.Supply, take.Metal.RemovalIn, take.Blank.Option.Part.Cost);
 }

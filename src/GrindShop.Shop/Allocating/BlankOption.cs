@@ -6,10 +6,12 @@ namespace GrindShop.Shop.Allocating;
 /// <summary>One blank that could be taken for a cam, with everything that decides for or against it.</summary>
 /// <param name="Fit">What the blank can do for the grind.</param>
 /// <param name="Part">The blank's entry in the catalog.</param>
-/// <param name="Available">Blanks of it that may be promised now.</param>
 /// <param name="NextReceipt">When more of it are expected; null where none are on order.</param>
-public sealed record BlankOption(BlankFit Fit, BlankPart Part, int Available, DateOnly? NextReceipt)
+public sealed record BlankOption(BlankFit Fit, BlankPart Part, DateOnly? NextReceipt)
 {
+    /// <summary>Blanks of it that may be promised to this cam now.</summary>
+    public int Available => Fit.Available;
+
     public bool CanBeTaken => Fit.Usable && Available > 0;
 
     /// <summary>The smaller of the two base circles, in; 0 where a lobe does not come out.</summary>

@@ -21,12 +21,11 @@ public sealed class NextBest(IDbContextFactory<ShopDb> factory, Catalog catalog)
     private async Task<IEnumerable<BlankOption>> OptionsAsync(FeasibilityAnswer answer, CancellationToken cancel)
     {
         var content = await catalog.ContentAsync(cancel);
-        var available = await catalog.AvailableAsync(cancel);
         await using var db = await factory.CreateDbContextAsync(cancel);
         var coming = await db.NextReceiptsAsync(cancel);
         return from fit in answer.Blanks
                let part = content.Blank(fit.PartNumber)?.Part
                where part is not null
-               select new BlankOption(fit, part, available.GetValueOrDefault(part.Id), coming.ContainsKey(part.Id) ? coming[part.Id] : null);
+               select new BlankOption(fit, part, coming.ContainsKey(part.Id) ? coming[part.Id] : null);
     }
 }

@@ -1,3 +1,6 @@
+using System.Globalization;
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 
 namespace GrindShop.Shop.Allocating;
@@ -16,14 +19,24 @@ public sealed record WaitingPiece(Order Order, OrderCam Cam, int Piece, IReadOnl
     /// <summary>The first that can be taken now; null where it has to wait.</summary>
     public RankedBlank? Free => Ranked.FirstOrDefault(blank => blank.Option.CanBeTaken);
 
-    public bool CouldUse(string partNumber) => Ranked.Any(blank => blank.Option.Fit.Usable && blank.Option.Part.PartNumber == partNumber);
+    /// <summary>It comes out of a free blank of this very lot. Needs the lot's part.</summary>
+    public bool CanUse(BlankLot lot) => lot.Available > 0 && Ways.Any(take => take.Blank.Option.Part.Id == lot.BlankPartId && take.Metal.Metal == lot.Metal);
+
+    /// <summary>Every kind of free blank that it comes out of, best part first.</summary>
+    internal IReadOnlyList<ProposedTake> Ways => [.. Ranked.SelectMany(blank => blank.Option.Fit.Free.Select(metal => new ProposedTake(this, blank, metal)))];
 
     /// <summary>When the next usable blank is expected; null where none is on order.</summary>
     public DateOnly? NextReceipt => Ranked.Where(blank => blank.Option.Fit.Usable).Min(blank => blank.Option.NextReceipt);
 }
 
 /// <summary>A blank proposed for a waiting piece.</summary>
-public sealed record ProposedTake(WaitingPiece For, RankedBlank Blank);
+/// <param name="For">The piece.</param>
+/// <param name="Blank">The part.</param>
+/// <param name="Metal">Of which metal: lots of a part that measure alike serve alike.</param>
+public sealed record ProposedTake(WaitingPiece For, RankedBlank Blank, FreeMetal Metal)
+{
+    internal string Supply => string.Create(CultureInfo.InvariantCulture, $"{Blank.Option.Part.PartNumber} {Metal.Metal.StockIn:R} {Metal.Metal.CaseDepthIn:R}");
+}
 
 /// <summary>Which waiting piece gets which blank, to be looked at before it is done.</summary>
 /// <param name="Takes">Pieces that get one, the soonest due first.</param>
@@ -33,5 +46,5 @@ public sealed record BatchProposal(IReadOnlyList<ProposedTake> Takes, IReadOnlyL
     public decimal Cost => Takes.Sum(take => take.Blank.Option.Part.Cost);
 
     /// <summary>Sum of the greatest removals, in.</summary>
-    public double RemovalIn => Takes.Sum(take => take.Blank.Option.RemovalIn);
+    public double RemovalIn => Takes.Sum(take => take.Metal.RemovalIn);
 }

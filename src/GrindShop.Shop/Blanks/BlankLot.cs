@@ -110,7 +110,7 @@ public sealed class BlankLot
 
     /// <summary>The allocated blank leaves the shelf for the grinder.</summary>
     public Outcome<StockMovement> Consume(string jobCode, string by, DateTimeOffset at) =>
-        IsQuarantined ? HeldBack()
+        IsQuarantined ? new Refusal("quarantined", $"{HeldBack().Reason} Or give the blank back, and the cam waits for another.")
         : Allocated > 0 ? Move(StockMovementKind.Consume, -1, -1, by, at, $"ground as {jobCode}", jobCode)
         : new Refusal("notAllocated", $"Lot {LotNumber} has no allocated blank to take.");
 
@@ -203,9 +203,9 @@ public sealed class BlankLot
 
     private Refusal HeldBack() => new("quarantined", $"Lot {LotNumber} is in quarantine: {QuarantineReason} The owner clears it.");
 
-    private Refusal? Promised(int left) => left < Allocated
-        ? new Refusal("promised", $"{Allocated} of lot {LotNumber} are promised to {string.Join(", ", HeldBy)}; {Math.Max(0, left)} would be left. Release a job's blank first.")
-        : null;
+    private Refusal? Promised(int left) => left >= Allocated ? null
+        : Allocated == 0 ? new Refusal("notThere", $"The book has {OnHand} of lot {LotNumber}; no more than that can leave it.")
+        : new Refusal("promised", $"{Allocated} of lot {LotNumber} are promised to {string.Join(", ", HeldBy)}; {Math.Max(0, left)} would be left. Give a job's blank back first, on the page of the job or of its order.");
 
     private static Refusal? Why(string reason) => string.IsNullOrWhiteSpace(reason) ? new Refusal("noReason", "Say why, in a few words.") : null;
 

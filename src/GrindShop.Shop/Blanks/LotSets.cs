@@ -22,6 +22,17 @@ public static class LotSets
             return await db.WholeLots().SingleOrDefaultAsync(lot => lot.LotNumber == lotNumber, cancel);
         }
 
+        /// <summary>Several lots with their books, locked oldest first as all lots of a part are; call it in <see cref="Turn.Blanks"/>.</summary>
+        internal async Task<List<BlankLot>> LockLotsAsync(IReadOnlyCollection<int> ids, CancellationToken cancel)
+        {
+            await db.Database.ExecuteSqlAsync($"SELECT 1 FROM blank_lots WHERE id = ANY ({ids.ToArray()}) ORDER BY received_at, id FOR UPDATE", cancel);
+            return await db.WholeLots().Where(lot => ids.Contains(lot.Id)).ToListAsync(cancel);
+        }
+
+        /// <summary>All lots of a part, locked until the transaction ends, the oldest first.</summary>
+        internal Task<List<BlankLot>> LockLotsOfAsync(int partId, CancellationToken cancel) =>
+            db.BlankLots.FromSql($"SELECT * FROM blank_lots WHERE blank_part_id = {partId} ORDER BY received_at, id FOR UPDATE").ToListAsync(cancel);
+
         /// <summary>Draws a lot number that no lot has; numbers are never used twice, though a failed receipt may leave a gap.</summary>
         public async Task<string> NextLotNumberAsync(CancellationToken cancel)
         {

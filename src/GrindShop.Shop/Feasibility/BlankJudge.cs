@@ -46,6 +46,9 @@ internal static class BlankJudge
             NeedsHeatTreat = part.IsSoft,
             LeadTimeDays = stocked.Available > 0 ? 0 : part.LeadTimeDays,
             Gear = gear,
+            Free = fits && gear.Verdict != GearVerdict.No && stocked.Available > 0
+                ? [new FreeMetal(stocked.Blank.Metal, stocked.Available, Math.Max(intake.MaxRemovalIn, exhaust.MaxRemovalIn))]
+                : [],
             Cautions = fits ? rules.Advice(part) : [],
             Reasons = [.. FromLot(stocked), .. fits ? BlankMerits.Of(cam, stocked.Blank, intake, exhaust, turns, common, rules) : against],
         };

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Specs;
 
@@ -76,6 +77,14 @@ public sealed record BlankFit
 
     /// <summary>Fits, and the distributor gear named does not forbid it.</summary>
     public bool Usable => Fits && Gear.Verdict != GearVerdict.No;
+
+    /// <summary>What is free for this cam, by its metal: of that moment, and not kept with the answer.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<FreeMetal> Free { get; init; } = [];
+
+    /// <summary>Blanks that may be promised to this cam: those of thinner lots from which it does not come out are not among them.</summary>
+    [JsonIgnore]
+    public int Available => Free.Sum(metal => metal.Blanks);
 }
 
 /// <summary>The shop's answer to a complete specification: the verdict, why, and every blank of the family, best first.</summary>

@@ -2,7 +2,7 @@ namespace GrindShop.Shop.Feasibility;
 
 /// <summary>
 /// Where lots of a part measure less than the catalog says, the part and each such lot were judged apart; one answer is kept for the part: the
-/// best that is usable, else the catalog's.
+/// best that is usable, else the catalog's; with what is free of all lots from which the cam comes out.
 /// </summary>
 internal static class OnePerPart
 {
@@ -10,7 +10,12 @@ internal static class OnePerPart
     public static List<BlankFit> Of(List<BlankFit> fits) =>
         fits.Exists(fit => fit.Lot is not null) ? [.. fits.GroupBy(fit => fit.PartNumber).Select(part => Best([.. part])).OrderBy(BestFirst.Key)] : fits;
 
-    private static BlankFit Best(IReadOnlyList<BlankFit> part)
+    private static BlankFit Best(IReadOnlyList<BlankFit> part) => Kept(part) with
+    {
+        Free = [.. part.SelectMany(fit => fit.Free).GroupBy(free => free.Metal).Select(same => same.First() with { Blanks = same.Sum(free => free.Blanks) })],
+    };
+
+    private static BlankFit Kept(IReadOnlyList<BlankFit> part)
     {
         var kept = part.FirstOrDefault(fit => fit.Usable) ?? part.FirstOrDefault(fit => fit.Lot is null) ?? part[0];
         if (!kept.Usable)

@@ -62,10 +62,11 @@ public sealed class Allocation(IDbContextFactory<ShopDb> factory, Catalog catalo
     /// Takes a blank and opens the job within a transaction that the caller has begun, with the order locked and loaded; the caller saves. Whether the
     /// cam comes out of the blank is the caller's to know.
     /// </summary>
-    internal async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, OrderCam cam, string partNumber, string by, CancellationToken cancel)
+    /// <param name="metal">Only of lots with this metal; null where any will do from which the cam comes out.</param>
+    internal async Task<Outcome<Job>> TakeAsync(ShopDb db, Order order, OrderCam cam, string partNumber, string by, CancellationToken cancel, LotMetal? metal = null)
     {
         var part = await db.BlankParts.Include(p => p.Supplier).SingleAsync(p => p.PartNumber == partNumber, cancel);
-        var choice = await lots.TakeAsync(db, part, cam.Answer!, cancel);
+        var choice = await lots.TakeAsync(db, part, cam.Answer!, metal, cancel);
         if (!choice.Succeeded)
             return choice.Refusal;
         var (lot, fit) = choice.Value;

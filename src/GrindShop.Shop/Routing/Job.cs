@@ -81,6 +81,9 @@ public sealed class Job
 
     public bool IsOpen => ShippedAt is null && EndedAt is null;
 
+    /// <summary>A blank of the shop's that was not cut yet may go back to its shelf.</summary>
+    public bool MayGiveBack => IsOpen && !IsCut && BlankLotId is not null;
+
     public IReadOnlyList<JobStep> Steps => _steps;
 
     public IReadOnlyList<JobEvent> History => _history;
@@ -152,7 +155,24 @@ public sealed class Job
         var stage = Current?.Stage;
         (EndedAt, EndedAs) = (at, JobEnd.Scrapped);
         _history.Add(new JobEvent("scrapped", stage, by, at, why.Trim(), commandKey));
-        Order.LosePiece(Cam, $"{Code} scrapped: {why.Trim().TrimEnd('.')}.", by, at);
+        Order.LosePiece(Cam, $"{Code} scrapped: {why.Trim().TrimEnd('.')}.{(BlankLotId is null ? " It was the customer's own cam: talk to the customer." : "")}", by, at);
+        return this;
+    }
+
+    /// <summary>The blank goes back to the shelf uncut: the job ends, and its piece waits for a blank again.</summary>
+    public Outcome<Job> GiveBack(string why, string by, DateTimeOffset at, string commandKey)
+    {
+        if (!IsOpen)
+            return Over();
+        if (BlankLotId is null)
+            return new Refusal("noBlank", $"Job {Code} is the customer's own cam; no blank was taken for it.");
+        if (IsCut)
+            return new Refusal("cut", $"The blank of job {Code} was cut already and cannot go back. If the cam is spoilt, scrap it.");
+        if (string.IsNullOrWhiteSpace(why))
+            return new Refusal("noReason", "Say why the blank goes back.");
+        (EndedAt, EndedAs) = (at, JobEnd.Cancelled);
+        _history.Add(new JobEvent("blank given back", null, by, at, why.Trim(), commandKey));
+        Order.LosePiece(Cam, $"{Code} gave its blank back: {why.Trim().TrimEnd('.')}. The piece waits for a blank again.", by, at);
         return this;
     }
 

@@ -37,7 +37,7 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, CustomerMail mai
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
-        await db.Database.ExecuteSqlAsync($"SELECT 1 FROM jobs WHERE code = {Tidy(code)} FOR UPDATE", cancel);
+        await db.LockJobAsync(Tidy(code), cancel);
         if (await Whole(db).SingleOrDefaultAsync(job => job.Code == Tidy(code), cancel) is not { } job)
             return new Refusal("unknown", $"There is no job {Tidy(code)}.");
         var before = job.StepsDone;
@@ -60,7 +60,7 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, CustomerMail mai
         return lot.Consume(job.Code, by, clock.GetUtcNow()).Refusal;
     }
 
-    private static string Tidy(string code) => code.Trim().ToUpperInvariant();
+    internal static string Tidy(string code) => code.Trim().ToUpperInvariant();
 
     internal static IQueryable<Job> Whole(ShopDb db) => db.Jobs
         .Include(job => job.Steps.OrderBy(step => step.Ordinal)).ThenInclude(step => step.Vendor)

@@ -54,5 +54,15 @@ public static class JobSets
     extension(ShopDb db)
     {
         public DbSet<Job> Jobs => db.Set<Job>();
+
+        /// <summary>
+        /// Locks a job and then its order until the transaction ends; read them afterwards. Whoever locks several kinds of rows does it in this order:
+        /// <see cref="Turn.Blanks"/> where several parts may be touched, jobs, orders, lots.
+        /// </summary>
+        internal async Task LockJobAsync(string code, CancellationToken cancel)
+        {
+            await db.Database.ExecuteSqlAsync($"SELECT 1 FROM jobs WHERE code = {code} FOR UPDATE", cancel);
+            await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE id = (SELECT order_id FROM jobs WHERE code = {code}) FOR UPDATE", cancel);
+        }
     }
 }

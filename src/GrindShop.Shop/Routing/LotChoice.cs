@@ -1,7 +1,6 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Records;
-using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Routing;
 
@@ -12,9 +11,10 @@ public sealed record ChosenLot(BlankLot Lot, BlankFit? Fit);
 public sealed class LotChoice(Catalog catalog)
 {
     /// <summary>Locks the part's lots until the transaction ends and chooses among them; a second claimant waits and then sees what is left.</summary>
-    public async Task<Outcome<ChosenLot>> TakeAsync(ShopDb db, BlankPart part, FeasibilityAnswer answer, CancellationToken cancel)
+    /// <param name="only">Only lots with this metal; null for any.</param>
+    public async Task<Outcome<ChosenLot>> TakeAsync(ShopDb db, BlankPart part, FeasibilityAnswer answer, LotMetal? only, CancellationToken cancel)
     {
-        var free = (await LockedAsync(db, part.Id, cancel)).FindAll(lot => lot.Available > 0);
+        var free = (await db.LockLotsOfAsync(part.Id, cancel)).FindAll(lot => lot.Available > 0 && (only is null || lot.Metal == only));
         var answered = answer.Blanks.FirstOrDefault(fit => fit.PartNumber == part.PartNumber && fit.Usable);
         var metal = answered?.Metal ?? LotMetal.Nominal(part);
         if (answered is not null && free.Find(lot => lot.Metal == metal) is { } asAnswered)
@@ -25,8 +25,5 @@ public sealed class LotChoice(Catalog catalog)
         return free.Count == 0
             ? new Refusal("noStock", $"No blank {part.PartNumber} is left in stock that is not promised to a job.")
             : new Refusal("noMetal", $"The blanks {part.PartNumber} left have not the metal for this cam: {string.Join("; ", free.Select(lot => $"lot {lot.LotNumber}, {lot.Metal.Words(part)}"))}.");
-    }
+    }}
 
-    private static Task<List<BlankLot>> LockedAsync(ShopDb db, int partId, CancellationToken cancel) =>
-        db.BlankLots.FromSql($"SELECT * FROM blank_lots WHERE blank_part_id = {partId} ORDER BY received_at, id FOR UPDATE").ToListAsync(cancel);
-}

@@ -12,7 +12,7 @@ namespace GrindShop.Shop.Routing;
 /// <param name="BlankEffect">What becomes of blanks and jobs, in words.</param>
 public sealed record RevisionPreview(FeasibilityAnswer? Answer, string BlankEffect);
 
-/// <summary>Changes and ends accepted orders with their jobs and blanks, each all in one transaction. Jobs are locked before the order, the order before lots.</summary>
+/// <summary>Changes and ends accepted orders with their jobs and blanks, each all in one transaction.</summary>
 public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog catalog, JobFloor floor, CustomerMail mail, TimeProvider clock)
 {
     /// <summary>What the terms would mean; changes nothing.</summary>
@@ -50,11 +50,9 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
             return revised;
         if (isAnsweredAnew)
             effect.Fates.Where(fate => fate is { Fate: JobFate.GoesOn, Fit: not null }).ToList().ForEach(fate => fate.Job.GrindTo(fate.Fit!));
-        foreach (var (job, fate, _, _) in effect.Fates.Where(fate => fate.Fate != JobFate.GoesOn))
-        {
-            await EndAsync(db, job, fate, $"Revision {revised.Value.Number}.", by, cancel);
+        await EndAsync(db, effect, $"Revision {revised.Value.Number}.", by, cancel);
+        foreach (var (job, _, _, _) in effect.Fates.Where(fate => fate.Fate != JobFate.GoesOn))
             order.LosePiece(cam, $"{job.Code} ended by revision {revised.Value.Number}; the piece waits for its blank.", by, clock.GetUtcNow());
-        }
         jobs.Where(job => job.IsOpen).ToList().ForEach(job => job.Reschedule(terms.PromisedOn));
         await mail.TellAsync(db, order!, cancel);
         await db.SaveAndTellAsync(number, cancel);
@@ -98,8 +96,7 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         var cancelled = order!.Cancel(why, told, effect.Words, by, clock.GetUtcNow());
         if (!cancelled.Succeeded)
             return cancelled;
-        foreach (var (job, fate, _, _) in effect.Fates)
-            await EndAsync(db, job, fate, "The order was cancelled.", by, cancel);
+        await EndAsync(db, effect, "The order was cancelled.", by, cancel);
         await mail.TellAsync(db, order!, cancel);
         await db.SaveAndTellAsync(number, cancel);
         await transaction.CommitAsync(cancel);
@@ -121,6 +118,7 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
 
     private static async Task<(Order? Order, List<Job> Jobs, Refusal? Refusal)> LockAsync(ShopDb db, string number, uint version, CancellationToken cancel)
     {
+        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({Turn.Blanks})", cancel);
         await db.Database.ExecuteSqlAsync($"SELECT 1 FROM jobs WHERE order_id = (SELECT id FROM orders WHERE number = {number}) ORDER BY id FOR UPDATE", cancel);
         await db.Database.ExecuteSqlAsync($"SELECT 1 FROM orders WHERE number = {number} FOR UPDATE", cancel);
         if (await OrderDesk.Whole(db).SingleOrDefaultAsync(one => one.Number == number, cancel) is not { } order)
@@ -130,16 +128,25 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         return (order, await JobFloor.Whole(db).Where(job => job.OrderId == order.Id).OrderBy(job => job.Id).ToListAsync(cancel), null);
     }
 
-    private async Task EndAsync(ShopDb db, Job job, JobFate fate, string why, string by, CancellationToken cancel)
+    private async Task EndAsync(ShopDb db, BlankEffect effect, string why, string by, CancellationToken cancel)
     {
         var at = clock.GetUtcNow();
-        job.Cancel($"{why} {Said(fate)}", by, at);
-        if (fate != JobFate.BlankBack)
-            return;
-        db.Entry(job.BlankLot!).State = EntityState.Detached;
-        var lot = (await db.LockLotAsync(job.BlankLot!.LotNumber, cancel))!;
-        if (lot.Release(job.Code, by, at, $"{job.Code} ended: {why}").Refusal is { } refusal)
-            throw new InvalidOperationException(refusal.Reason);
+        var lots = await LotsAsync(db, effect, cancel);
+        foreach (var (job, fate, _, _) in effect.Fates.Where(fate => fate.Fate != JobFate.GoesOn))
+        {
+            job.Cancel($"{why} {Said(fate)}", by, at);
+            if (fate == JobFate.BlankBack && lots[job.BlankLotId!.Value].Release(job.Code, by, at, $"{job.Code} ended: {why}").Refusal is { } refusal)
+                throw new InvalidOperationException(refusal.Reason);
+        }
+    }
+
+    /// <summary>The lots that get blanks back, locked, as they are now.</summary>
+    private static async Task<Dictionary<int, BlankLot>> LotsAsync(ShopDb db, BlankEffect effect, CancellationToken cancel)
+    {
+        foreach (var read in db.ChangeTracker.Entries<BlankLot>().ToList())
+            read.State = EntityState.Detached;
+        int[] ids = [.. effect.Fates.Where(fate => fate.Fate == JobFate.BlankBack).Select(fate => fate.Job.BlankLotId!.Value).Distinct()];
+        return (await db.LockLotsAsync(ids, cancel)).ToDictionary(lot => lot.Id);
     }
 
     private static string Said(JobFate fate) => fate switch

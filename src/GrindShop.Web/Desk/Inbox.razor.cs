@@ -1,4 +1,5 @@
 using GrindShop.Shop;
+using GrindShop.Shop.Allocating;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Web.Shell;
@@ -25,8 +26,12 @@ public sealed partial class Inbox : LivePage
     private string? _said;
     private string _me = "";
     private int _mailWaits;
+    private int _blanksWait;
     private bool _read;
     private bool _busy;
+
+    [Inject]
+    private BatchAllocation Batch { get; set; } = default!;
 
     [Inject]
     private InboxBook Book { get; set; } = default!;
@@ -68,6 +73,9 @@ public sealed partial class Inbox : LivePage
     /// <summary>How many mails wait for a person, in words too.</summary>
     private string MailName => _mailWaits switch { 0 => "Mail", 1 => "Mail, 1 needs you", var waits => $"Mail, {waits} need you" };
 
+    /// <summary>How many cams wait for a blank, in words too.</summary>
+    private string BlanksName => _blanksWait == 0 ? "Waiting for blanks" : $"Waiting for blanks, {Say.Count(_blanksWait, "cam")}";
+
     private IReadOnlyList<InboxRow> Rows => View == ClosedView ? _closed.Rows : [.. InView.Where(row => !IsByState || Show is null || row.State.ToString() == Show)];
 
     private string Count => View == ClosedView
@@ -90,6 +98,7 @@ public sealed partial class Inbox : LivePage
         _closed = View == ClosedView ? await Book.ClosedAsync(Page ?? 1) : _closed;
         _closedCount = View == ClosedView ? _closed.Total : await Book.ClosedCountAsync();
         _mailWaits = await Tray.WaitingCountAsync() + await Outbox.StuckCountAsync();
+        _blanksWait = await Batch.CountAsync();
         _read = true;
     }
 

@@ -18,7 +18,7 @@ public sealed partial class OrderPage : LivePage
     private CatalogContent? _content;
     private CompletedSpec? _completed;
     private IReadOnlyDictionary<int, IReadOnlyList<FieldProblem>> _unfinished = new Dictionary<int, IReadOnlyList<FieldProblem>>();
-    private IReadOnlyDictionary<int, int> _free = new Dictionary<int, int>();
+    private Dictionary<int, IReadOnlyDictionary<string, int>> _free = [];
     private IReadOnlyList<OutgoingMail> _mails = [];
     private IReadOnlyList<string> _people = [];
     private IReadOnlyList<IncomingMail> _cameIn = [];
@@ -41,6 +41,9 @@ public sealed partial class OrderPage : LivePage
 
     [Inject]
     private JobFloor JobFloor { get; set; } = default!;
+
+    [Inject]
+    private BlankReturn BlankReturn { get; set; } = default!;
 
     [Inject]
     private CareDesk Care { get; set; } = default!;
@@ -92,8 +95,8 @@ public sealed partial class OrderPage : LivePage
         if (_work?.Number != Wanted)
             await OpenAsync();
         _content = await Catalog.ContentAsync();
-        _free = await Catalog.AvailableAsync();
         await _work!.HearAsync();
+        _free = await FreeAsync();
         _jobs = await JobFloor.JobsOfAsync(Wanted);
         _mails = await Outbox.OfOrderAsync(Wanted);
         _people = await Care.PeopleAsync();
@@ -137,7 +140,22 @@ public sealed partial class OrderPage : LivePage
         _acted = true;
     }
 
-    private int FreeOf(string? part) => part is not null && _content?.Blank(part) is { } blank ? _free.GetValueOrDefault(blank.Part.Id) : 0;
+    /// <summary>Blanks that each cam comes out of and that are not promised to a job, by the cam's place and part number.</summary>
+    private async Task<Dictionary<int, IReadOnlyDictionary<string, int>>> FreeAsync()
+    {
+        var free = new Dictionary<int, IReadOnlyDictionary<string, int>>();
+        foreach (var cam in _work!.Order?.Cams.Where(cam => cam.NeedsBlank) ?? [])
+            if (cam.Answer is { Grind: var grind })
+                free[cam.Ordinal] = (await Catalog.JudgeAsync(grind)).Blanks.ToDictionary(fit => fit.PartNumber, fit => fit.Available);
+        return free;
+    }
+
+    private IReadOnlyDictionary<string, int> FreeFor(OrderCam cam) => _free.GetValueOrDefault(cam.Ordinal) ?? new Dictionary<string, int>();
+
+    private int FreeOf(OrderCam cam) => PartOf(cam) is { } part ? FreeFor(cam).GetValueOrDefault(part) : 0;
+
+    private Task GiveBackAsync(Job job, string why, string key) =>
+        _work!.ActAsync(_ => BlankReturn.GiveBackAsync(job.Code, why, _by, key), $"{job.Code} has ended; its blank is back in lot {job.BlankLot!.LotNumber}, at {job.BlankLot.Location}. The cam waits for a blank again.");
 
     private void Choose(string part) => _parts[Cam.Ordinal] = part;
 

@@ -26,6 +26,9 @@ public sealed partial class JobPage : LivePage
     [Inject]
     private JobFloor JobFloor { get; set; } = default!;
 
+    [Inject]
+    private BlankReturn BlankReturn { get; set; } = default!;
+
     private string Wanted => ScannedCode.Read(Code);
 
     /// <summary>The job of the page's address, once it has been read.</summary>
@@ -62,6 +65,12 @@ public sealed partial class JobPage : LivePage
         if (outcome.Succeeded)
             (_note, CommandKey) = ("", NewKey());
         await ReadAsync();
+    }
+
+    private async Task GiveBackAsync(string why, string key)
+    {
+        var outcome = await BlankReturn.GiveBackAsync(Wanted, why, await SignsAsAsync(), key);
+        (_refusal, _done) = (outcome.Refusal, outcome.Succeeded ? $"{Wanted} has ended: put its blank back to {Shown?.BlankLot?.Location}. The cam waits for a blank again." : null);
     }
 
     private async Task ScrappedAsync(ScrapResult result)

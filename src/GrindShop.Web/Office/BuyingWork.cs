@@ -1,4 +1,5 @@
 using GrindShop.Shop;
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
 
 namespace GrindShop.Web.Office;
@@ -18,6 +19,9 @@ public sealed class BuyingWork(Purchasing purchasing, string number)
 
     /// <summary>What the last act did, or what somebody else did since the page was opened.</summary>
     public string? Said { get; private set; }
+
+    /// <summary>The lot that was booked in last on this screen.</summary>
+    public BlankLot? Arrived { get; set; }
 
     public async Task HearAsync()
     {

@@ -34,6 +34,7 @@ public sealed class BatchAllocationTests : IAsyncLifetime
         await _shop.AcceptedOrdersAsync(part.PartNumber, 5);
         var waiting = await _shop.Batch.WaitingAsync();
         var proposal = BatchAllocation.Propose(waiting);
+        Assert.Equal(waiting.Count, await _shop.Batch.CountAsync());
         Assert.Equal(waiting.Count, proposal.Takes.Count + proposal.Left.Count);
         Assert.All(proposal.Takes, take => Assert.True(take.Blank.Option.CanBeTaken));
         Assert.All(proposal.Left, piece => Assert.DoesNotContain(piece.Ranked, blank => blank.Option.CanBeTaken && Spare(proposal, blank) > 0));
@@ -65,8 +66,9 @@ public sealed class BatchAllocationTests : IAsyncLifetime
     {
         var (part, lot) = await _shop.StockAsync(2);
         await _shop.AcceptedOrdersAsync(part.PartNumber, 2);
-        var only = (await _shop.Batch.WaitingAsync()).Where(piece => piece.CouldUse(part.PartNumber) && piece.Cam.QuotedPartNumber == part.PartNumber)
-            .Select(piece => new ProposedTake(piece, piece.Ranked.First(blank => blank.Option.Part.PartNumber == part.PartNumber))).ToList();
+        var only = (await _shop.Batch.WaitingAsync()).Where(piece => piece.Cam.QuotedPartNumber == part.PartNumber)
+            .Select(piece => (Piece: piece, Blank: piece.Ranked.First(blank => blank.Option.Part.PartNumber == part.PartNumber)))
+            .Select(one => new ProposedTake(one.Piece, one.Blank, one.Blank.Option.Fit.Free.Single())).ToList();
         await using (var db = _shop.Db())
         {
             Assert.True((await db.LockLotAsync(lot.LotNumber, default))!.Scrap(1, "Cracked", "Owner", TestShop.Now).Succeeded);
@@ -105,10 +107,10 @@ public sealed class BatchAllocationTests : IAsyncLifetime
             Assert.True((await db.LockLotAsync(lot.LotNumber, default))!.Scrap(1, "Cracked", "Owner", TestShop.Now).Succeeded);
             await db.SaveChangesAsync();
         }
-        Assert.True((await _shop.Receiving.ReceiveAsync(new Receipt { PartNumber = part.PartNumber, Quantity = 4, Location = "B2", Key = "came-in" }, "Desk")).Succeeded);
+        var came = (await _shop.Receiving.ReceiveAsync(new Receipt { PartNumber = part.PartNumber, Quantity = 4, Location = "B2", Key = "came-in" }, "Desk")).Value!;
 
         var match = Assert.Single(await _shop.Batch.WaitingAsync(), piece => piece.Order.Number == orders[0].Number);
-        Assert.True(match.CouldUse(part.PartNumber));
+        Assert.True(match.CanUse(came));
         Assert.Equal(4, match.Ranked.First(blank => blank.Option.Part.PartNumber == part.PartNumber).Option.Available);
     }
 

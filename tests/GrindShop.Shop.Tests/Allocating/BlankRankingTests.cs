@@ -1,5 +1,6 @@
 using CsCheck;
 using GrindShop.Shop.Allocating;
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Tests.Feasibility;
 using GrindShop.Shop.Tests.Orders;
@@ -49,7 +50,7 @@ public sealed class BlankRankingTests
 
     public static TheoryData<string, Func<BlankOption, BlankOption>> Worse => new()
     {
-        { "none is free now; more are expected on Apr 1, 2026", option => option with { Available = 0, NextReceipt = Soon } },
+        { "none is free now; more are expected on Apr 1, 2026", option => Change(option, fit => fit with { Free = [] }) with { NextReceipt = Soon } },
         { "it is soft and has to go to the heat treater", option => Change(option, fit => fit with { NeedsHeatTreat = true }) },
         { "its gear needs care: look at it", option => Change(option, fit => fit with { Gear = new GearAdvice(GearVerdict.Caution, "Look at it.") }) },
         { "its base circle is 0.050 in smaller", option => Change(option, fit => fit with { IntakeBaseCircleDiameterIn = fit.IntakeBaseCircleDiameterIn - .05, ExhaustBaseCircleDiameterIn = fit.IntakeBaseCircleDiameterIn - .05 }) },
@@ -79,7 +80,8 @@ public sealed class BlankRankingTests
         Assert.StartsWith("Nothing can be used as it is", Assert.Single(BlankRanking.Of([Option(1, wrong, 3, null)])).Why, StringComparison.Ordinal);
     }
 
-    private static BlankOption Option(int part, BlankFit fit, int available, DateOnly? on) => new(fit, Shelf.Blanks[part].Part, available, on);
+    private static BlankOption Option(int part, BlankFit fit, int available, DateOnly? on) =>
+        new(fit with { Free = fit.Usable && available > 0 ? [new FreeMetal(LotMetal.Nominal(Shelf.Blanks[part].Part), available, .030)] : [] }, Shelf.Blanks[part].Part, on);
 
     private static BlankOption Change(BlankOption option, Func<BlankFit, BlankFit> change) => option with { Fit = change(option.Fit) };
 

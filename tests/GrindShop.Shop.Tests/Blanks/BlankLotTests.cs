@@ -42,6 +42,14 @@ public class BlankLotTests
     }
 
     [Fact]
+    public void More_than_there_is_does_not_leave_it_though_none_is_promised()
+    {
+        var refusal = Lot(3).Scrap(4, "rust", "Floor", TestShop.Now).Refusal!;
+
+        Assert.Equal(("notThere", "The book has 3 of lot LOT; no more than that can leave it."), (refusal.Code, refusal.Reason));
+    }
+
+    [Fact]
     public void A_quarantined_lot_keeps_its_promises_and_gives_nothing_out()
     {
         var lot = Lot(2);

@@ -52,6 +52,18 @@ public class LotMetalTests
         Assert.Contains(answer.Best.Reasons, reason => reason.StartsWith("In stock is lot L9: case to count on 0.010 in", StringComparison.Ordinal));
     }
 
+    /// <summary>Two of the lot, and as many as the catalog says: each counts where the cam comes out of it.</summary>
+    [Theory]
+    [InlineData(.280, 3, 5)]
+    [InlineData(.010, 3, 3)]
+    [InlineData(.280, 0, 2)]
+    [InlineData(.010, 0, 0)]
+    public void What_is_free_for_the_cam_is_counted_by_the_lots_that_it_comes_out_of(double caseIn, int asNominal, int free)
+    {
+        var fit = Judge(Shelf.Nominal(Blank), asNominal, new LotMetal(.026, caseIn)).Best!;
+        Assert.Equal((Blank.Part.PartNumber, free), (fit.PartNumber, fit.Available));
+    }
+
     [Fact]
     public void Each_part_is_answered_once()
     {

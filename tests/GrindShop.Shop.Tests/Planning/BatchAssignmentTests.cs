@@ -14,7 +14,7 @@ public class BatchAssignmentTests
             [new("A", [new("P1", .010, 50), new("P2", .090, 400)]), new("B", [new("P1", .010, 50)])],
             new Dictionary<string, int> { ["P1"] = 1, ["P2"] = 1 });
 
-        Assert.Equal([("A", "P2"), ("B", "P1")], plan.Grants.Select(grant => (grant.Key, grant.Fit.PartNumber)));
+        Assert.Equal([("A", "P2"), ("B", "P1")], plan.Grants.Select(grant => (grant.Key, grant.Fit.Supply)));
         Assert.Empty(plan.Left);
         Assert.Equal(450, plan.Cost);
         Assert.Equal(.100, plan.RemovalIn, 12);
@@ -26,7 +26,7 @@ public class BatchAssignmentTests
     public void Removal_counts_for_its_value_in_money(int dollarsPerThousandth, string expected) =>
         Assert.Equal(expected, BatchAssignment.Solve(
             [new("A", [new("P1", .040, 90), new("P2", .020, 100)])],
-            new Dictionary<string, int> { ["P1"] = 1, ["P2"] = 1 }, dollarsPerThousandth).Grants.Single().Fit.PartNumber);
+            new Dictionary<string, int> { ["P1"] = 1, ["P2"] = 1 }, dollarsPerThousandth).Grants.Single().Fit.Supply);
 
     [Fact]
     public void The_first_in_the_list_comes_first_where_it_is_all_one() =>
@@ -58,7 +58,7 @@ public class BatchAssignmentTests
             var plan = BatchAssignment.Solve(wishes, stock);
             var turned = BatchAssignment.Solve([.. wishes.Select(wish => wish with { Fits = [.. wish.Fits.Reverse()] })], stock.Reverse().ToDictionary());
             Assert.Equal(plan.Grants, turned.Grants);
-            Assert.All(plan.Grants.GroupBy(grant => grant.Fit.PartNumber), part => Assert.True(part.Count() <= stock[part.Key]));
+            Assert.All(plan.Grants.GroupBy(grant => grant.Fit.Supply), part => Assert.True(part.Count() <= stock[part.Key]));
             Assert.Equal(Best(wishes, 0, stock), (plan.Grants.Count, -plan.Cost - (decimal)Math.Round(plan.RemovalIn * 1000)));
         }, iter: 300);
 
@@ -69,9 +69,9 @@ public class BatchAssignmentTests
 
     /// <summary>By trying every way: cams served, then money kept.</summary>
     private static (int Served, decimal Kept) Best(BatchWish[] wishes, int from, Dictionary<string, int> stock) =>
-        from == wishes.Length ? (0, 0) : wishes[from].Fits.Where(fit => stock[fit.PartNumber] > 0).Select(fit =>
+        from == wishes.Length ? (0, 0) : wishes[from].Fits.Where(fit => stock[fit.Supply] > 0).Select(fit =>
         {
-            var rest = Best(wishes, from + 1, stock.ToDictionary(part => part.Key, part => part.Value - (part.Key == fit.PartNumber ? 1 : 0)));
+            var rest = Best(wishes, from + 1, stock.ToDictionary(part => part.Key, part => part.Value - (part.Key == fit.Supply ? 1 : 0)));
             return (rest.Served + 1, rest.Kept - fit.Cost - (decimal)(fit.RemovalIn * 1000));
         }).Append(Best(wishes, from + 1, stock)).Max();
 

@@ -108,6 +108,22 @@ public sealed class OwnCamTests : IAsyncLifetime
         Assert.Equal(goesOn ? $"{job.Code} goes on with the customer's own cam." : $"{job.Code} ends; the customer's cam goes back as it is.", revised.Value!.BlankEffect);
     }
 
+    /// <summary>No blank of the shop takes the place of a cam that the customer brought.</summary>
+    [Fact]
+    public async Task A_spoilt_one_takes_no_blank_and_sends_the_desk_to_the_customer()
+    {
+        var order = await AcceptedAsync(Regrind with { Measured = Used });
+        var job = (await StartAsync(order)).Value!;
+
+        var result = (await _shop.Scrapping.ScrapAsync(job.Code, "Nose burnt", "Grinder", "scrap")).Value!;
+
+        Assert.Null(result.Replacement);
+        Assert.Contains("talk to the customer", result.Words, StringComparison.Ordinal);
+        Assert.Single(await _shop.Floor.JobsOfAsync(order.Number));
+        Assert.Equal($"{job.Code} scrapped: Nose burnt. It was the customer's own cam: talk to the customer.", (await FindAsync(order)).History[^1].What);
+        Assert.Equal("ended", (await _shop.Of<BlankReturn>().GiveBackAsync(job.Code, "Wrong", "Desk", "back")).Refusal!.Code);
+    }
+
     private Task<Outcome<Job>> StartAsync(Order order) => _shop.Allocation.StartAsync(order.Number, order.Version, null, "Desk");
 
     private async Task<Order> FindAsync(Order order) => (await _shop.Desk.FindAsync(order.Number))!;

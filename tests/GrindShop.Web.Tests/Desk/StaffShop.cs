@@ -2,7 +2,10 @@ using System.Runtime.CompilerServices;
 using System.Security.Claims;
 using Bunit;
 using GrindShop.Shop;
+using GrindShop.Shop.Allocating;
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Demo;
+using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Testing;
 using GrindShop.Web.Security;
@@ -48,6 +51,28 @@ public sealed class StaffShop : IAsyncLifetime
         who.SetPolicies(policies);
         who.SetClaims(new Claim(ClaimTypes.GivenName, person));
         return browser;
+    }
+
+    /// <summary>The new order, agreed on a blank with a case, so that a blank too thin for it can be measured.</summary>
+    public async Task<WaitingPiece> AcceptNewAsync()
+    {
+        var (desk, batch) = (Get<OrderDesk>(), Get<BatchAllocation>());
+        var order = (await desk.FindAsync(New))!;
+        var part = (await Get<NextBest>().RankAsync(order.First)).First(blank => blank.Option is { Fit.Usable: true, Part.CaseDepthIn: not null }).Option.Part.PartNumber;
+        order = (await desk.QuoteAsync(New, order.Version, part, [new PriceLine("base", "Grinding", 300m)], "Imka")).Value!;
+        order = (await desk.AcceptAsync(New, order.Version, DateOnly.FromDateTime(DateTime.UtcNow).AddDays(20), "Imka")).Value!;
+        return (await batch.WaitingAsync()).Single(piece => piece.Order.Number == New);
+    }
+
+    /// <summary>Blanks come in as the catalog has them.</summary>
+    public async Task<BlankLot> ReceiveAsync(string part) =>
+        (await Get<Receiving>().ReceiveAsync(new Receipt { PartNumber = part, Quantity = 3, Location = "B1", Key = Guid.NewGuid().ToString("N") }, "Imka")).Value!;
+
+    /// <summary>Measures the lot with hardly any case: no cam comes out of it.</summary>
+    public async Task<BlankLot> ThinAsync(string lot)
+    {
+        Assert.True((await Get<StockRoom>().MeasureAsync(new(lot, null, "Ann", Guid.NewGuid().ToString("N")), new SampleFigures(1, null, .005, null, null))).Succeeded);
+        return (await Get<StockRoom>().FindAsync(lot))!;
     }
 
     /// <summary>Ends when a change listener stands on the line of this shop's database.</summary>
