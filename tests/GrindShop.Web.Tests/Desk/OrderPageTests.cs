@@ -39,6 +39,7 @@ public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
         var page = Open(browser, StaffShop.Quoted);
+        page.WaitForState(() => page.FindAll("#accept").Count == 1, Patience);
         await page.InvokeAsync(() => page.Find("#accept").ClickAsync());
         page.WaitForState(() => page.FindAll("#start").Count == 1, Patience);
         await page.InvokeAsync(() => page.Find("#start").ClickAsync());
