@@ -163,11 +163,11 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return lines.Succeeded ? new PriceByRules(lines.Value, judged.ShipsOn(await TodayAsync(cancel)), judged.Fits) : lines.Refusal;
     }
 
-    /// <summary>By how much the rules ask more or less for a cam under another answer on another blank; null where they cannot say.</summary>
-    public async Task<decimal?> PriceDifferenceAsync(OrderCam cam, FeasibilityAnswer? answer, string partNumber, CancellationToken cancel = default)
+    /// <summary>By how much the rules ask more or less for a cam under another answer, on another blank, in another number; null where they cannot say.</summary>
+    public async Task<decimal?> PriceDifferenceAsync(OrderCam cam, FeasibilityAnswer? answer, string? partNumber, int quantity, CancellationToken cancel = default)
     {
         var (rules, content) = (await PriceRulesAsync(cancel), await catalog.ContentAsync(cancel));
-        return cam.QuotedPartNumber is { } quoted ? QuoteDraft.Sum(answer, partNumber, cam.Quantity, rules, content) - QuoteDraft.Sum(cam.Answer, quoted, cam.Quantity, rules, content) : null;
+        return QuoteDraft.Sum(cam, answer, partNumber, quantity, rules, content) - QuoteDraft.Sum(cam, cam.Answer, cam.QuotedPartNumber, cam.Quantity, rules, content);
     }
 
     public async Task<PriceRules> PriceRulesAsync(CancellationToken cancel = default)

@@ -39,8 +39,10 @@ public static class QuoteDraft
     });
 
     /// <summary>What the rules ask for the pieces, without the adders that are chosen by hand; null where they cannot say.</summary>
-    public static decimal? Sum(FeasibilityAnswer? answer, string partNumber, int quantity, PriceRules rules, CatalogContent content) =>
-        OnePiece(answer?.Grind, answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == partNumber), [], quantity, rules, content).Value?.Sum(line => quantity * line.Amount);
+    public static decimal? Sum(OrderCam cam, FeasibilityAnswer? answer, string? partNumber, int quantity, PriceRules rules, CatalogContent content) => quantity == 0 ? 0
+        : cam.NeedsBlank ? OnePiece(answer?.Grind, answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == partNumber), [], quantity, rules, content).Value?.Sum(line => quantity * line.Amount)
+        : rules.RepairLines(cam.Kind, cam.Spec.EngineFamily, [], quantity) is { Count: > 0 } lines ? lines.Sum(line => quantity * line.Amount)
+        : null;
 
     private static Outcome<IReadOnlyList<PriceLine>> Lines(OrderCam cam, CamChoice choice, BlankFit? fit, PriceRules rules, CatalogContent content) =>
         cam.NeedsBlank
