@@ -30,7 +30,7 @@ public static class SlipPaper
 
     /// <summary>What is to be done, as far as the room goes.</summary>
     private static void Cams(Sheet sheet, Order order) =>
-        sheet.Lines(Edge, 117, Text, string.Join("; ", order.Cams.Select(Said)), Weight.Regular, 8.5, mostLines: 4);
+        sheet.Lines(Edge, 117, Text, string.Join("; ", order.Cams.Where(cam => cam.Quantity > 0).Select(Said)), Weight.Regular, 8.5, mostLines: 4);
 
     private static string Said(OrderCam cam) => $"{Figures.Capital(cam.Kind.Words())}{(cam.Spec.EngineFamily is { } engine ? $", {engine}" : "")}{(cam.Quantity > 1 ? $" x {cam.Quantity}" : "")}";
 

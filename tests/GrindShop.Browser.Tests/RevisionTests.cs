@@ -17,13 +17,15 @@ public sealed class RevisionTests(Browser browser) : IClassFixture<Browser>
         }
         await two.FillAsync("#notes", "Ship to the track.");
         await two.FillAsync("#revise-why", "moved");
-        await AgreeAsync(one, "#revise-price", "25", "#revise-price-why", "rush", "#revise-why", "wants it sooner");
+        await AgreeAsync(one, "#revise-pieces", "2", "#revise-price", "25", "#revise-price-why", "rush", "#revise-why", "wants it sooner");
         await Expect(one.Locator("#revision-1")).ToContainTextAsync("goes on with blank");
+        await Expect(one.Locator("#revision-1")).ToContainTextAsync("2 pieces are wanted now instead of 1; 1 of them waits for a blank.");
         await one.PictureAsync("order-revised");
 
         await Expect(two.Locator("#newer")).ToContainTextAsync("Revision 1");
         await two.ClickAsync("#load-newer");
         await Expect(two.Locator("#notes")).ToHaveValueAsync("Ship to the track.");
+        await Expect(two.Locator("#revise-pieces")).ToHaveValueAsync("2");
         await two.ClickAsync("#look");
         await two.PictureAsync("revision-form");
         await two.ClickAsync("#agree");

@@ -120,7 +120,7 @@ internal sealed class OrderStory(
             Parts = cams.Where(cam => cam.PartNumber is not null).ToDictionary(cam => cam.cam.Ordinal, cam => cam.PartNumber!),
             Lines = lines,
             ValidUntil = day.AddDays(QuoteOffer.UsualDays),
-            ShipOn = cams.Max(cam => PromiseRule.Suggest(day, cam.cam, cam.PartNumber, shop.Settings)),
+            ShipOn = cams.Max(cam => PromiseRule.Suggest(day, cam.cam.Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == cam.PartNumber), shop.Settings)),
         };
     }
 

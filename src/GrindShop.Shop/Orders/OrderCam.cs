@@ -37,7 +37,8 @@ public sealed class OrderCam
 
     public WorkKind Kind { get; private set; }
 
-    public int Quantity { get; private set; }
+    /// <summary>Pieces wanted; 0 where a revision has taken the cam out of the order.</summary>
+    public int Quantity { get; internal set; }
 
     public CamSpec Spec { get; private set; } = new();
 

@@ -79,7 +79,11 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         if (await UnfinishedAsync(number, cancel) is { } unfinished)
             return unfinished;
         var today = await TodayAsync(cancel);
-        return await ChangeAsync(number, version, order => order.Quote(offer, today, by, clock.GetUtcNow()), cancel);
+        return await ChangeAsync(number, version, async (db, order) =>
+        {
+            var judged = await JudgedToday.OfAsync(catalog, db, order, offer.Parts, cancel);
+            return (judged.Refusal ?? judged.OtherStock(offer.Fits)) is { } refusal ? refusal : order.Quote(offer with { Fits = judged.Fits }, today, by, clock.GetUtcNow());
+        }, cancel);
     }
 
     /// <summary>An order of one cam at what the rules ask.</summary>
@@ -124,7 +128,8 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     public async Task<Outcome<Order>> AcceptAsync(string number, uint version, DateOnly promisedOn, string by, CancellationToken cancel = default)
     {
         var today = await TodayAsync(cancel);
-        return await ChangeAsync(number, version, order => order.Accept(promisedOn, today, by, clock.GetUtcNow()), cancel);
+        return await ChangeAsync(number, version, async (db, order) =>
+            (await JudgedToday.OfAsync(catalog, db, order, null, cancel)).Refusal is { } refusal ? refusal : order.Accept(promisedOn, today, by, clock.GetUtcNow()), cancel);
     }
 
     public Task<Outcome<Order>> DeclineAsync(string number, uint version, string why, string by, CancellationToken cancel = default) =>
@@ -140,15 +145,29 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return done.Succeeded ? await mail.OfCopyAsync(copy, cancel) : done.Refusal;
     }
 
-    /// <summary>The price of the order on the chosen blanks by the shop's rules of today.</summary>
-    public async Task<Outcome<IReadOnlyList<PriceLine>>> DraftAsync(Order order, IReadOnlyDictionary<int, CamChoice> choices, CancellationToken cancel = default) =>
-        QuoteDraft.Lines(order, choices, await PriceRulesAsync(cancel), await catalog.ContentAsync(cancel));
+    /// <summary>What the shop can say to the order today, on these blanks, or on those that were quoted.</summary>
+    public async Task<JudgedToday> JudgeTodayAsync(Order order, IReadOnlyDictionary<int, string>? parts = null, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await JudgedToday.OfAsync(catalog, db, order, parts, cancel);
+    }
 
-    /// <summary>By how much the rules ask more or less for a cam under another answer on another blank; null where they cannot say.</summary>
-    public async Task<decimal?> PriceDifferenceAsync(OrderCam cam, FeasibilityAnswer? answer, string partNumber, CancellationToken cancel = default)
+    /// <summary>The price of the order on the chosen blanks by the shop's rules and stock of today.</summary>
+    public async Task<Outcome<PriceByRules>> DraftAsync(Order order, IReadOnlyDictionary<int, CamChoice> choices, CancellationToken cancel = default)
+    {
+        var parts = choices.Where(choice => choice.Value.PartNumber is not null).ToDictionary(choice => choice.Key, choice => choice.Value.PartNumber!);
+        var judged = await JudgeTodayAsync(order, parts, cancel);
+        if (judged.Refusal is { } refusal)
+            return refusal;
+        var lines = QuoteDraft.Lines(order, choices, judged.Fits, await PriceRulesAsync(cancel), await catalog.ContentAsync(cancel));
+        return lines.Succeeded ? new PriceByRules(lines.Value, judged.ShipsOn(await TodayAsync(cancel)), judged.Fits) : lines.Refusal;
+    }
+
+    /// <summary>By how much the rules ask more or less for a cam under another answer, on another blank, in another number; null where they cannot say.</summary>
+    public async Task<decimal?> PriceDifferenceAsync(OrderCam cam, FeasibilityAnswer? answer, string? partNumber, int quantity, CancellationToken cancel = default)
     {
         var (rules, content) = (await PriceRulesAsync(cancel), await catalog.ContentAsync(cancel));
-        return cam.QuotedPartNumber is { } quoted ? QuoteDraft.Sum(answer, partNumber, cam.Quantity, rules, content) - QuoteDraft.Sum(cam.Answer, quoted, cam.Quantity, rules, content) : null;
+        return QuoteDraft.Sum(cam, answer, partNumber, quantity, rules, content) - QuoteDraft.Sum(cam, cam.Answer, cam.QuotedPartNumber, cam.Quantity, rules, content);
     }
 
     public async Task<PriceRules> PriceRulesAsync(CancellationToken cancel = default)
@@ -174,7 +193,10 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     /// The order is locked from the reading on: who comes second waits, and is then told what the first has changed.
     /// </summary>
     /// <param name="version">Null where the order's own rule says whether the act still stands.</param>
-    internal async Task<Outcome<Order>> ChangeAsync(string number, uint? version, Func<Order, Outcome<Order>> change, CancellationToken cancel)
+    internal Task<Outcome<Order>> ChangeAsync(string number, uint? version, Func<Order, Outcome<Order>> change, CancellationToken cancel) =>
+        ChangeAsync(number, version, (_, order) => Task.FromResult(change(order)), cancel);
+
+    private async Task<Outcome<Order>> ChangeAsync(string number, uint? version, Func<ShopDb, Order, Task<Outcome<Order>>> change, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
@@ -183,7 +205,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
             return new Refusal("unknown", $"There is no order {number}.");
         if (version is not null && order.Version != version)
             return Stale(order);
-        var outcome = change(order);
+        var outcome = await change(db, order);
         if (!outcome.Succeeded)
             return outcome;
         await mail.TellAsync(db, order, cancel);

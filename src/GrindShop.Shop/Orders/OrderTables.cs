@@ -79,7 +79,7 @@ internal sealed class OrderCamTable : IEntityTypeConfiguration<OrderCam>
 {
     public void Configure(EntityTypeBuilder<OrderCam> table)
     {
-        table.ToTable("order_cams", t => t.HasCheckConstraint("ck_order_cams_pieces", "quantity BETWEEN 1 AND 99 AND started BETWEEN 0 AND quantity AND shipped BETWEEN 0 AND started"));
+        table.ToTable("order_cams", t => t.HasCheckConstraint("ck_order_cams_pieces", "quantity BETWEEN 0 AND 99 AND started BETWEEN 0 AND quantity AND shipped BETWEEN 0 AND started"));
         table.HasIndex(cam => new { cam.OrderId, cam.Ordinal }).IsUnique();
         table.Property(cam => cam.Spec).HasJson();
         table.Property(cam => cam.Answer).HasJson();

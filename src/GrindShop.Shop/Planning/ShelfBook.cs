@@ -16,7 +16,7 @@ public sealed class ShelfBook(IDbContextFactory<ShopDb> factory, Catalog catalog
         await using var db = await factory.CreateDbContextAsync(cancel);
         var orders = await db.Orders.AsNoTracking().Include(order => order.Cams)
             .Where(order => order.ReceivedAt >= since && order.State != OrderState.Cancelled).OrderBy(order => order.ReceivedAt).ThenBy(order => order.Id).ToListAsync(cancel);
-        var wishes = orders.SelectMany(order => order.Cams.Where(cam => cam.Kind == WorkKind.NewGrind && cam.Spec.EngineFamily == family.Code).Select(cam => Wish(order, cam, family))).ToList();
+        var wishes = orders.SelectMany(order => order.Cams.Where(cam => cam is { Kind: WorkKind.NewGrind, Quantity: > 0 } && cam.Spec.EngineFamily == family.Code).Select(cam => Wish(order, cam, family))).ToList();
         return new ShelfHistory([.. wishes.OfType<ShelfDemand>()], wishes.Count(wish => wish is null));
     }
 

@@ -1,4 +1,5 @@
 using GrindShop.Shop.Feasibility;
+using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
 
 namespace GrindShop.Shop.Routing;
@@ -20,11 +21,17 @@ public enum JobFate
 
 /// <summary>What becomes of one job.</summary>
 /// <param name="Fit">What its own blank gives for the cam as it is agreed now, where the job goes on with one.</param>
-/// <param name="Misfit">Why the new grind does not come out of the lot that the job holds; null where that is not why it ends.</param>
-public sealed record JobEffect(Job Job, JobFate Fate, BlankFit? Fit = null, string? Misfit = null);
+/// <param name="Because">Why it ends, where that does not go without saying.</param>
+public sealed record JobEffect(Job Job, JobFate Fate, BlankFit? Fit = null, string? Because = null);
+
+/// <summary>A cam of an accepted order as it is to be from now on.</summary>
+/// <param name="Lots">What the lot of each job that <see cref="BlankEffect.IsGroundOtherwise"/> gives for the new grind, by the job's code.</param>
+public sealed record RevisedCam(CamSpec Spec, FeasibilityAnswer? Answer, string? PartNumber, int Quantity, IReadOnlyDictionary<string, BlankFit?> Lots);
 
 /// <summary>What a revision or a cancellation does to each open job of a cam. Pure.</summary>
-public sealed record BlankEffect(IReadOnlyList<JobEffect> Fates)
+/// <param name="Fates">Of every open job.</param>
+/// <param name="Pieces">What becomes of the pieces that have no job, in words; empty where their number stays.</param>
+public sealed record BlankEffect(IReadOnlyList<JobEffect> Fates, string Pieces = "")
 {
     /// <summary>Every open job ends.</summary>
     public static BlankEffect OfCancelling(IEnumerable<Job> jobs) => new([.. jobs.Where(job => job.IsOpen).Select(job => new JobEffect(job, Ended(job)))]);
@@ -34,26 +41,49 @@ public sealed record BlankEffect(IReadOnlyList<JobEffect> Fates)
     /// very lot that the job holds; otherwise it ends and the piece waits for its blank again. A cam of the customer's goes on until its lobes are ground,
     /// and then where they stay as they were asked for.
     /// </summary>
-    /// <param name="lots">What the lot of each job that <see cref="IsGroundOtherwise"/> gives for the new grind, by the job's code.</param>
-    public static BlankEffect OfRevising(IEnumerable<Job> jobs, CamSpec spec, FeasibilityAnswer? answer, string? partNumber, IReadOnlyDictionary<string, BlankFit?> lots) =>
-        new([.. jobs.Where(job => job.IsOpen).Select(job => Of(job, spec, answer, partNumber, lots))]);
+    /// <remarks>Where fewer pieces are wanted than are at work, those that were begun last and are not cut end first.</remarks>
+    public static BlankEffect OfRevising(OrderCam cam, IEnumerable<Job> jobs, RevisedCam now)
+    {
+        var fates = jobs.Where(job => job.IsOpen).OrderBy(job => job.Id).Select(job => Of(job, now)).ToList();
+        for (var (at, over) = (fates.Count - 1, cam.Shipped + GoOn(fates) - now.Quantity); at >= 0 && over > 0; at--)
+            if (fates[at] is { Fate: JobFate.GoesOn, Job.IsCut: false } dropped)
+                (fates[at], over) = (new JobEffect(dropped.Job, Ended(dropped.Job), Because: "fewer pieces are wanted"), over - 1);
+        return new BlankEffect(fates, now.Quantity == cam.Quantity ? "" : PiecesSaid(cam, now.Quantity, cam.Shipped + GoOn(fates)));
+    }
+
+    /// <summary>Why so few pieces cannot be agreed: more are shipped or cut already; null where they can.</summary>
+    public Refusal? TooFew(OrderCam cam, int quantity) => cam.Shipped + GoOn(Fates) is var begun && begun > quantity
+        ? new Refusal("tooFew", $"{begun} of cam {cam.Ordinal} {(begun == 1 ? "is" : "are")} shipped or cut already: at least that many stay in the order.")
+        : null;
 
     /// <summary>The job would keep its uncut blank and grind another cam from it: its lot has to be judged for that one.</summary>
     public static bool IsGroundOtherwise(Job job, FeasibilityAnswer? answer, string? partNumber) =>
         job.IsOpen && !job.IsCut && job.BlankLot is { } lot && lot.BlankPart.PartNumber == partNumber && !IsSameGrind(job, answer);
 
-    public string Words => Fates.Count == 0 ? "No blank had been taken." : string.Join(' ', Fates.Select(Say));
+    public string Words => $"{(Fates.Count == 0 ? "No blank had been taken." : string.Join(' ', Fates.Select(Say)))} {Pieces}".TrimEnd();
 
-    private static JobEffect Of(Job job, CamSpec spec, FeasibilityAnswer? answer, string? partNumber, IReadOnlyDictionary<string, BlankFit?> lots)
+    private static int GoOn(IEnumerable<JobEffect> fates) => fates.Count(fate => fate.Fate == JobFate.GoesOn);
+
+    private static string PiecesSaid(OrderCam cam, int quantity, int begun)
     {
-        if (IsGroundOtherwise(job, answer, partNumber))
-            return lots[job.Code] is { Usable: true } fit ? new JobEffect(job, JobFate.GoesOn, fit) : new JobEffect(job, JobFate.BlankBack, Misfit: Misfit(lots[job.Code]));
-        return GoesOn(job, spec, answer, partNumber) ? new JobEffect(job, JobFate.GoesOn, job.BlankLot is null ? null : job.Fit) : new JobEffect(job, Ended(job));
+        if (quantity == 0)
+            return "The cam is taken out of the order.";
+        var left = quantity - begun;
+        var wait = left == 0 ? "each has its job" : $"{left} of them {(left == 1 ? "waits" : "wait")} {(cam.NeedsBlank ? "for a blank" : "to be begun")}";
+        return $"{quantity} {(quantity == 1 ? "piece is" : "pieces are")} wanted now instead of {cam.Quantity}; {wait}.";
     }
 
-    private static bool GoesOn(Job job, CamSpec spec, FeasibilityAnswer? answer, string? partNumber) => job.Cam.NeedsBlank
-        ? job.BlankLot?.BlankPart.PartNumber == partNumber && IsSameGrind(job, answer)
-        : !job.Steps.Any(step => step is { Stage: Stage.Grind, IsDone: true }) || Asked(job.Cam.Spec) == Asked(spec);
+    private static JobEffect Of(Job job, RevisedCam now)
+    {
+        if (IsGroundOtherwise(job, now.Answer, now.PartNumber))
+            return now.Lots[job.Code] is { Usable: true } fit ? new JobEffect(job, JobFate.GoesOn, fit)
+                : new JobEffect(job, JobFate.BlankBack, Because: $"the new grind does not come out of the lot it holds ({Misfit(now.Lots[job.Code]).TrimEnd('.')})");
+        return GoesOn(job, now) ? new JobEffect(job, JobFate.GoesOn, job.BlankLot is null ? null : job.Fit) : new JobEffect(job, Ended(job));
+    }
+
+    private static bool GoesOn(Job job, RevisedCam now) => job.Cam.NeedsBlank
+        ? job.BlankLot?.BlankPart.PartNumber == now.PartNumber && IsSameGrind(job, now.Answer)
+        : !job.Steps.Any(step => step is { Stage: Stage.Grind, IsDone: true }) || Asked(job.Cam.Spec) == Asked(now.Spec);
 
     private static bool IsSameGrind(Job job, FeasibilityAnswer? answer) => job.Cam.Answer?.Grind == answer?.Grind;
 
@@ -64,11 +94,15 @@ public sealed record BlankEffect(IReadOnlyList<JobEffect> Fates)
 
     private static JobFate Ended(Job job) => job.BlankLot is null ? JobFate.OwnCamBack : job.IsCut ? JobFate.BlankUsed : JobFate.BlankBack;
 
-    private static string Say(JobEffect effect) => (effect.Job, effect.Fate) switch
+    private static string Say(JobEffect effect)
     {
-        (var job, JobFate.GoesOn) => $"{job.Code} goes on with {job.Metal}.",
-        (var job, JobFate.BlankBack) => $"{job.Code} ends{(effect.Misfit is { } why ? $", because the new grind does not come out of the lot it holds ({why.TrimEnd('.')})" : "")}; blank {job.BlankLot!.BlankPart.PartNumber} goes back to lot {job.BlankLot.LotNumber}, at {job.BlankLot.Location}.",
-        (var job, JobFate.OwnCamBack) => $"{job.Code} ends; the customer's cam goes back as it is.",
-        (var job, _) => $"{job.Code} ends; its blank {job.BlankLot!.BlankPart.PartNumber} of lot {job.BlankLot.LotNumber} was cut already and stays used.",
-    };
+        var (job, because) = (effect.Job, effect.Because is { } why ? $", because {why}" : "");
+        return effect.Fate switch
+        {
+            JobFate.GoesOn => $"{job.Code} goes on with {job.Metal}.",
+            JobFate.BlankBack => $"{job.Code} ends{because}; blank {job.BlankLot!.BlankPart.PartNumber} goes back to lot {job.BlankLot.LotNumber}, at {job.BlankLot.Location}.",
+            JobFate.OwnCamBack => $"{job.Code} ends{because}; the customer's cam goes back as it is.",
+            _ => $"{job.Code} ends; its blank {job.BlankLot!.BlankPart.PartNumber} of lot {job.BlankLot.LotNumber} was cut already and stays used.",
+        };
+    }
 }

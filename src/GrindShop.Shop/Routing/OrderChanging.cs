@@ -26,7 +26,8 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         var jobs = (await floor.JobsOfAsync(order.Number, cancel)).Where(job => job.OrderCamId == cam.Id);
         var part = cam.NeedsBlank ? terms.PartNumber ?? look.Answer?.Best?.PartNumber : null;
         await using var db = await factory.CreateDbContextAsync(cancel);
-        return new RevisionPreview(look.Answer, (await EffectAsync(db, [.. jobs], terms with { PartNumber = part }, look.Answer, cancel)).Words);
+        var effect = await EffectAsync(db, cam, [.. jobs], terms with { PartNumber = part }, look.Answer, cancel);
+        return effect.TooFew(cam, terms.Quantity ?? cam.Quantity) is { } tooFew ? tooFew : new RevisionPreview(look.Answer, effect.Words);
     }
 
     /// <summary>Revises a cam of an accepted order. A blank that is not wanted any more goes back to its lot; its piece waits for another.</summary>
@@ -42,7 +43,9 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         var look = await LookAsync(cam, terms, cancel);
         if (look.Refusal is { } refusal)
             return refusal;
-        var effect = await EffectAsync(db, jobs.FindAll(job => job.OrderCamId == cam.Id), terms, look.Answer, cancel);
+        var effect = await EffectAsync(db, cam, jobs.FindAll(job => job.OrderCamId == cam.Id), terms, look.Answer, cancel);
+        if (effect.TooFew(cam, terms.Quantity ?? cam.Quantity) is { } tooFew)
+            return tooFew;
         var isAnsweredAnew = !ReferenceEquals(look.Answer, cam.Answer);
         var today = (await catalog.ContentAsync(db, cancel)).Rules.Settings.Today(clock.GetUtcNow());
         var revised = order.Revise(terms, look.Answer, effect.Words, today, by, clock.GetUtcNow());
@@ -52,8 +55,9 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
             effect.Fates.Where(fate => fate is { Fate: JobFate.GoesOn, Fit: not null }).ToList().ForEach(fate => fate.Job.GrindTo(fate.Fit!));
         await EndAsync(db, effect, $"Revision {revised.Value.Number}.", by, cancel);
         foreach (var (job, _, _, _) in effect.Fates.Where(fate => fate.Fate != JobFate.GoesOn))
-            order.LosePiece(cam, $"{job.Code} ended by revision {revised.Value.Number}; the piece waits for its blank.", by, clock.GetUtcNow());
+            order.LosePiece(cam, $"{job.Code} ended by revision {revised.Value.Number}; {(cam.Waiting < 0 ? "the piece is not wanted any more" : "the piece waits for its blank")}.", by, clock.GetUtcNow());
         jobs.Where(job => job.IsOpen).ToList().ForEach(job => job.Reschedule(terms.PromisedOn));
+        order.ShipWhatIsLeft(by, clock.GetUtcNow());
         await mail.TellAsync(db, order!, cancel);
         await db.SaveAndTellAsync(number, cancel);
         await transaction.CommitAsync(cancel);
@@ -105,15 +109,15 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
 
     /// <summary>A specification that stays as it is keeps the answer it was ordered on.</summary>
     private async Task<CamLook> LookAsync(OrderCam cam, RevisionTerms terms, CancellationToken cancel) =>
-        terms.Spec == cam.Spec ? new CamLook([], [], cam.Answer) : await catalog.LookAsync(cam.Entry with { Spec = terms.Spec }, cancel);
+        terms.Spec == cam.Spec ? new CamLook([], [], cam.Answer) : await catalog.LookAsync(cam.Entry with { Spec = terms.Spec, Quantity = Math.Max(1, terms.Quantity ?? cam.Quantity) }, cancel);
 
     /// <summary>A blank that is kept for another grind is judged by its own lot: that may have less metal, and the figures on the floor are those of the blank in hand.</summary>
-    private async Task<BlankEffect> EffectAsync(ShopDb db, IReadOnlyList<Job> jobs, RevisionTerms terms, FeasibilityAnswer? answer, CancellationToken cancel)
+    private async Task<BlankEffect> EffectAsync(ShopDb db, OrderCam cam, IReadOnlyList<Job> jobs, RevisionTerms terms, FeasibilityAnswer? answer, CancellationToken cancel)
     {
         var lots = new Dictionary<string, BlankFit?>();
         foreach (var job in jobs.Where(job => BlankEffect.IsGroundOtherwise(job, answer, terms.PartNumber)))
             lots[job.Code] = (await catalog.JudgeLotAsync(db, answer!.Grind, job.BlankLot!, cancel)) is { } fit ? fit with { InStock = true, LeadTimeDays = 0 } : null;
-        return BlankEffect.OfRevising(jobs, terms.Spec, answer, terms.PartNumber, lots);
+        return BlankEffect.OfRevising(cam, jobs, new RevisedCam(terms.Spec, answer, terms.PartNumber, terms.Quantity ?? cam.Quantity, lots));
     }
 
     private static async Task<(Order? Order, List<Job> Jobs, Refusal? Refusal)> LockAsync(ShopDb db, string number, uint version, CancellationToken cancel)

@@ -67,7 +67,7 @@ public sealed partial class OrderPage : LivePage
     /// <summary>The cam that the page speaks of.</summary>
     private OrderCam Cam => _work!.Order!.Cam(_ordinal) ?? _work.Order.First;
 
-    private bool MayRevise => _work!.Order!.State is OrderState.Accepted or OrderState.InWork && Cam.Shipped < Cam.Quantity;
+    private bool MayRevise => _work!.Order!.State is OrderState.Accepted or OrderState.InWork && (Cam.Quantity == 0 || Cam.Shipped < Cam.Quantity);
 
     /// <summary>The blank that drawing and allocation speak of.</summary>
     private string? Part => PartOf(Cam);

@@ -1,3 +1,4 @@
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 
 namespace GrindShop.Web.Desk;
@@ -7,6 +8,8 @@ public sealed class PriceDraft
 {
     private readonly HashSet<(int Cam, string Code)> _chosen = [];
     private int _own;
+    private DateOnly? _suggested;
+    private IReadOnlyDictionary<int, BlankFit> _fits = new Dictionary<int, BlankFit>();
 
     public List<LineEdit> Lines { get; private set; } = [];
 
@@ -33,11 +36,14 @@ public sealed class PriceDraft
 
     public CamChoice Choice(OrderCam cam, string? partNumber) => new(partNumber, [.. _chosen.Where(one => one.Cam == cam.Ordinal).Select(one => one.Code)]);
 
-    /// <summary>The rules' lines with what the desk made of them, then the desk's own.</summary>
-    public void Follow(IEnumerable<PriceLine> rules)
+    /// <summary>The rules' lines with what the desk made of them, then the desk's own. A day that the desk typed stays; one that it left alone follows.</summary>
+    public void Follow(PriceByRules rules)
     {
+        if (ShipOn == _suggested)
+            ShipOn = rules.ShipOn;
+        (_suggested, _fits) = (rules.ShipOn, rules.Fits);
         var known = Lines.Where(line => !line.IsOwn).ToDictionary(line => line.Key);
-        Lines = [.. rules.Select(rule => known.TryGetValue((rule.Cam, rule.Code), out var edit) ? edit.Follow(rule) : new LineEdit(rule)), .. Lines.Where(line => line.IsOwn)];
+        Lines = [.. rules.Lines.Select(rule => known.TryGetValue((rule.Cam, rule.Code), out var edit) ? edit.Follow(rule) : new LineEdit(rule)), .. Lines.Where(line => line.IsOwn)];
     }
 
     public void AddLine() => Lines.Add(LineEdit.Own(++_own));
@@ -45,6 +51,7 @@ public sealed class PriceDraft
     public QuoteOffer Offer(IReadOnlyDictionary<int, string> parts) => new()
     {
         Parts = parts,
+        Fits = _fits,
         Lines = [.. Lines.Select(line => line.Line)],
         ValidUntil = ValidUntil,
         ShipOn = ShipOn,

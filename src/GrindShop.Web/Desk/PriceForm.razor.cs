@@ -1,6 +1,5 @@
 using GrindShop.Shop;
 using GrindShop.Shop.Orders;
-using GrindShop.Shop.Records;
 using Microsoft.AspNetCore.Components;
 
 namespace GrindShop.Web.Desk;
@@ -20,9 +19,6 @@ public sealed partial class PriceForm
     /// <summary>The chosen blank of each cam that needs one.</summary>
     [Parameter, EditorRequired]
     public IReadOnlyDictionary<int, string> Parts { get; set; } = default!;
-
-    [Parameter, EditorRequired]
-    public ShopSettings Shop { get; set; } = default!;
 
     [Parameter, EditorRequired]
     public DateOnly Today { get; set; }
@@ -67,7 +63,6 @@ public sealed partial class PriceForm
         _refusal = drafted.Refusal;
         if (drafted.Succeeded)
             Draft.Follow(drafted.Value);
-        Draft.ShipOn = Order.Cams.Select(cam => PromiseRule.Suggest(Today, cam, Parts.GetValueOrDefault(cam.Ordinal), Shop)).Max();
         _priced = true;
     }
 
@@ -76,6 +71,8 @@ public sealed partial class PriceForm
         _busy = true;
         var offer = Offer;
         await Work.ActAsync(order => OrderDesk.QuoteAsync(order.Number, order.Version, offer, By), $"Quoted at {PriceRules.Dollars(offer.Total)}, valid until {Shell.Say.Day(offer.ValidUntil)}.");
+        if (Work.Refusal is { Code: "otherStock" })
+            await PriceAsync();
         _busy = false;
         await Acted.InvokeAsync();
     }

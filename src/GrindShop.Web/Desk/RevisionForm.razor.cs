@@ -13,6 +13,8 @@ public sealed partial class RevisionForm
     private RevisionPreview? _preview;
     private decimal? _byRules;
     private string? _part;
+    private (int Quantity, DateOnly Promise) _seen;
+    private int _quantity;
     private DateOnly _promise;
     private decimal _priceChange;
     private string _priceReason = "";
@@ -63,6 +65,7 @@ public sealed partial class RevisionForm
     private IReadOnlyList<SpecChange> Changes =>
     [
         .. SpecChange.Between(Cam.Spec, _typing.Reading.Spec),
+        .. _quantity == Cam.Quantity ? [] : new[] { new SpecChange("Pieces", Pieces(Cam.Quantity), Pieces(_quantity)) },
         .. Part == Cam.QuotedPartNumber ? [] : new[] { new SpecChange("Blank", Cam.QuotedPartNumber, Part) },
         .. _promise == Order.PromisedOn ? [] : new[] { new SpecChange("Promised", Order.PromisedOn is { } day ? Shell.Say.Day(day) : null, Shell.Say.Day(_promise)) },
     ];
@@ -72,6 +75,7 @@ public sealed partial class RevisionForm
         Cam = Cam.Ordinal,
         Spec = _typing.Reading.Spec,
         PartNumber = Cam.NeedsBlank ? Part : null,
+        Quantity = _quantity,
         PriceChange = _priceChange,
         PriceReason = _priceReason,
         PromisedOn = _promise,
@@ -82,13 +86,22 @@ public sealed partial class RevisionForm
 
     protected override void OnInitialized()
     {
-        (_typing, _promise) = (new SpecTyping(Cam.Spec, Content), Order.PromisedOn ?? Today);
+        _typing = new SpecTyping(Cam.Spec, Content);
+        _seen = (_quantity, _promise) = (Cam.Quantity, Order.PromisedOn ?? Today);
         _agreedBy = Order.AcceptedBy ?? Order.Customer.Name;
     }
 
+    /// <summary>What somebody else has agreed meanwhile is taken over where it was not typed over here.</summary>
     protected override void OnParametersSet()
     {
-        if (_typing.Follow(Cam.Spec))
+        var now = (Cam.Quantity, Order.PromisedOn ?? Today);
+        var isOther = _typing.Follow(Cam.Spec) || now != _seen;
+        if (_quantity == _seen.Quantity)
+            _quantity = Cam.Quantity;
+        if (_promise == _seen.Promise)
+            _promise = Order.PromisedOn ?? Today;
+        _seen = now;
+        if (isOther)
             Look();
     }
 
@@ -119,12 +132,12 @@ public sealed partial class RevisionForm
         var asked = Terms with { Spec = SameAs(_typing.Reading.Spec) };
         var looked = await Changing.PreviewAsync(Order, asked);
         (_preview, _problem) = (looked.Value, looked.Refusal?.Reason);
-        if (_preview is { } preview && Part is { } part)
+        if (_preview is { } preview)
         {
             // The new answer may put another blank first than the one that was asked about.
-            if (Cam.NeedsBlank && part != asked.PartNumber)
+            if (Cam.NeedsBlank && Part is { } part && part != asked.PartNumber)
                 _preview = (await Changing.PreviewAsync(Order, asked with { PartNumber = part })).Value;
-            _byRules = await OrderDesk.PriceDifferenceAsync(Cam, preview.Answer, part);
+            _byRules = await OrderDesk.PriceDifferenceAsync(Cam, preview.Answer, Part, _quantity);
         }
         _busy = false;
     }
@@ -138,6 +151,8 @@ public sealed partial class RevisionForm
         _busy = false;
         await Acted.InvokeAsync();
     }
+
+    private static string Pieces(int quantity) => quantity == 0 ? "none, taken out" : $"{quantity}";
 
     /// <summary>A form that says the same is the same specification, however its numbers were written.</summary>
     private CamSpec SameAs(CamSpec read) => SpecChange.Between(Cam.Spec, read).Count == 0 ? Cam.Spec : read;

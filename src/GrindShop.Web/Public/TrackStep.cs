@@ -15,7 +15,7 @@ public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
             ("Priced", Done(order, OrderEventKind.Quoted, order.State == OrderState.Quoted || order.State.IsAgreed())),
             ("Accepted", Done(order, OrderEventKind.Accepted, order.State.IsAgreed())),
             (order.Cams.All(cam => cam.NeedsBlank) ? "Blank set aside" : "Put to work", Done(order, OrderEventKind.PutToWork, order.State is OrderState.InWork or OrderState.Shipped)),
-            .. order.Pieces == 1 ? Route(jobs.LastOrDefault()) : Pieces(order, jobs),
+            .. order.Pieces == 1 ? Route(jobs.LastOrDefault(job => job.EndedAs is null) ?? jobs.LastOrDefault()) : Pieces(order, jobs),
         ];
         var now = !order.IsOpen ? -1 : steps.FindIndex(step => step.DoneAt is null);
         return [.. steps.Select((step, index) => new TrackStep(step.Words, step.DoneAt, index == now))];

@@ -212,7 +212,7 @@ public sealed class RepairTests : IAsyncLifetime
         var regrind = new CamEntry { Kind = WorkKind.Regrind, Spec = Wishes.Street, ReceivedCondition = "Worn." };
         order = (await _shop.Desk.AddCamAsync(order.Number, order.Version, regrind, "Desk")).Value!;
         var part = order.First.Answer!.Best!.PartNumber;
-        var lines = (await _shop.Desk.DraftAsync(order, new Dictionary<int, CamChoice> { [1] = new(part, []) })).Value!;
+        var lines = (await _shop.Desk.DraftAsync(order, new Dictionary<int, CamChoice> { [1] = new(part, []) })).Value!.Lines;
 
         var quoted = await _shop.Desk.QuoteAsync(order.Number, order.Version, new QuoteOffer
         {

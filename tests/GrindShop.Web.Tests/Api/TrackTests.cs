@@ -84,7 +84,7 @@ public sealed class TrackTests(ShopApp app) : IClassFixture<ShopApp>
     private async Task<Order> AcceptAsync(Order order)
     {
         var parts = new Dictionary<int, string> { [1] = order.First.Answer!.Best!.PartNumber };
-        var lines = (await Desk.DraftAsync(order, new Dictionary<int, CamChoice> { [1] = new(parts[1], []) })).Value!;
+        var lines = (await Desk.DraftAsync(order, new Dictionary<int, CamChoice> { [1] = new(parts[1], []) })).Value!.Lines;
         var today = DateOnly.FromDateTime(DateTime.UtcNow);
         order = (await Desk.QuoteAsync(order.Number, order.Version, new QuoteOffer { Parts = parts, Lines = lines, ValidUntil = today.AddDays(30) }, "Desk")).Value!;
         return (await Desk.AcceptAsync(order.Number, order.Version, today.AddDays(30), "Desk")).Value!;

@@ -39,6 +39,7 @@ public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
     {
         await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
         var page = Open(browser, StaffShop.Quoted);
+        page.WaitForState(() => page.FindAll("#accept").Count == 1, Patience);
         await page.InvokeAsync(() => page.Find("#accept").ClickAsync());
         page.WaitForState(() => page.FindAll("#start").Count == 1, Patience);
         await page.InvokeAsync(() => page.Find("#start").ClickAsync());
@@ -47,6 +48,25 @@ public sealed class OrderPageTests(StaffShop shop) : IClassFixture<StaffShop>
         var job = await shop.Get<JobFloor>().FindAsync("J1003");
         Assert.Equal(OrderState.InWork, job!.Order.State);
         Assert.Equal("Imka Tolland", job.Order.History[^1].By);
+    }
+
+    [Fact]
+    public async Task Another_number_of_pieces_is_agreed_after_it_was_shown_what_it_means()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var page = Open(browser, StaffShop.Accepted);
+        await page.InvokeAsync(() => page.Find("#revise").ClickAsync());
+        await page.InvokeAsync(() => page.Find("#revise-pieces").ChangeAsync("2"));
+        await page.InvokeAsync(() => page.Find("#revise-why").ChangeAsync("a second engine"));
+        await page.InvokeAsync(() => page.Find("#look").ClickAsync());
+        page.WaitForState(() => page.FindAll("#effect").Count == 1, Patience);
+        Assert.Contains("2 pieces are wanted now instead of 1; 2 of them wait for a blank.", page.Find("#effect").TextContent);
+        Assert.Contains("the rules' difference is", page.Find("#effect").TextContent);
+
+        await page.InvokeAsync(() => page.Find("#agree").ClickAsync());
+        page.WaitForState(() => page.FindAll("#revision-1").Count == 1, Patience);
+        Assert.Contains("Pieces: 1 → 2", page.Find("#revision-1").TextContent);
+        Assert.Equal(2, (await shop.Get<OrderDesk>().FindAsync(StaffShop.Accepted))!.First.Waiting);
     }
 
     [Fact]

@@ -1,8 +1,11 @@
+using System.Globalization;
 using Bunit;
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Web.Public;
 using GrindShop.Web.Tests.Desk;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace GrindShop.Web.Tests.Public;
@@ -48,6 +51,26 @@ public sealed class TrackPageTests(StaffShop shop) : IClassFixture<StaffShop>
     }
 
     [Fact]
+    public async Task A_quote_that_was_made_days_ago_says_the_day_that_a_yes_of_today_is_promised_for()
+    {
+        await using var browser = shop.Browser("nobody");
+        var order = await shop.Get<OrderDesk>().FindAsync(StaffShop.Quoted);
+        await HoldBackAsync(order!.First.QuotedPartNumber!);
+        var page = Open(browser, order.TrackingCode);
+        page.WaitForState(() => page.FindAll("#accepted-today").Count == 1, Patience);
+        var said = page.Find("#accepted-today").TextContent;
+
+        await page.InvokeAsync(() => page.Find("#signs").ChangeAsync("Una Thornquist"));
+        await page.InvokeAsync(() => page.Find("#agrees").ChangeAsync(true));
+        await page.InvokeAsync(() => page.Find("#accept-quote").ClickAsync());
+        page.WaitForState(() => page.FindAll("#accept-quote").Count == 0, Patience);
+
+        var accepted = await shop.Get<OrderDesk>().FindAsync(StaffShop.Quoted);
+        Assert.True(accepted!.PromisedOn > order.CurrentQuote!.ShipOn);
+        Assert.Contains($"promised for {Day(accepted.PromisedOn)}. That is later than the {Day(order.CurrentQuote.ShipOn)} of the quote", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task An_unknown_code_is_answered_calmly()
     {
         await using var browser = shop.Browser("nobody");
@@ -55,6 +78,17 @@ public sealed class TrackPageTests(StaffShop shop) : IClassFixture<StaffShop>
         page.WaitForState(() => page.FindAll("h1").Count == 1, Patience);
         page.WaitForAssertion(() => Assert.Equal("No order has this code", page.Find("h1").TextContent), TimeSpan.FromSeconds(20));
         Assert.Single(page.FindAll("#tracking-code"));
+    }
+
+    private static string Day(DateOnly? day) => day!.Value.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary>Nothing of the part may be taken any more.</summary>
+    private async Task HoldBackAsync(string part)
+    {
+        await using var db = await shop.Get<IDbContextFactory<ShopDb>>().CreateDbContextAsync();
+        foreach (var lot in await db.BlankLots.Where(lot => lot.BlankPart.PartNumber == part && lot.QuarantineReason == null).ToListAsync())
+            lot.Quarantine("Not to be counted on.", "Owner", DateTimeOffset.UtcNow);
+        await db.SaveChangesAsync();
     }
 
     private static IRenderedComponent<Track> Open(BunitContext browser, string code)

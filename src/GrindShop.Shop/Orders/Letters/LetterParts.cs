@@ -40,7 +40,7 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
     private IEnumerable<string> Asked(OrderCam cam)
     {
         var engine = content.Family(cam.Spec.EngineFamily)?.Name ?? cam.Spec.EngineFamily;
-        var pieces = cam.Quantity > 1 ? $"{cam.Quantity} pieces" : null;
+        var pieces = cam.Quantity switch { 0 => "taken out of the order", 1 => null, var many => $"{many} pieces" };
         var work = cam.Kind == WorkKind.NewGrind ? null : cam.Kind.Words();
         yield return string.Join(", ", new[] { work, engine, cam.Spec.Lifter?.Words(), pieces }.OfType<string>());
         yield return cam.Spec.Short();

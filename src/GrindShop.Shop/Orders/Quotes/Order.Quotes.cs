@@ -38,7 +38,7 @@ public sealed partial class Order
         _cams.ForEach(cam => cam.QuotedPartNumber = offer.Parts.GetValueOrDefault(cam.Ordinal));
         CurrentQuoteNumber = $"Q{Number[1..]}-{++QuotesMade}";
         Price = offer.Total;
-        _quotes.Add(new Quote(CurrentQuoteNumber, offer, [.. Cams.Select(QuotedCam.Of)], by, at));
+        _quotes.Add(new Quote(CurrentQuoteNumber, offer, [.. Cams.Select(cam => QuotedCam.Of(cam, offer.Fits.GetValueOrDefault(cam.Ordinal)))], by, at));
         Enter(OrderState.Quoted, OrderEventKind.Quoted, by, at, FormattableString.Invariant($"Priced at ${Price:N2}{OnBlanks()} ({CurrentQuoteNumber}, valid until {offer.ValidUntil:yyyy-MM-dd})."));
         return this;
     }

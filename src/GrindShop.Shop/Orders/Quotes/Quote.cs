@@ -75,7 +75,8 @@ public sealed record QuotedCam
     /// <summary>The gears of a replacement.</summary>
     public GearSwap? Gear { get; init; }
 
-    internal static QuotedCam Of(OrderCam cam) => new()
+    /// <param name="fit">What the blank is on this day, where it is known.</param>
+    internal static QuotedCam Of(OrderCam cam, BlankFit? fit = null) => new()
     {
         Ordinal = cam.Ordinal,
         Kind = cam.Kind,
@@ -84,7 +85,7 @@ public sealed record QuotedCam
         Grind = cam.Answer?.Grind,
         Verdict = cam.Verdict,
         PartNumber = cam.QuotedPartNumber,
-        Fit = cam.QuotedFit,
+        Fit = fit ?? cam.QuotedFit,
         ReceivedCondition = cam.ReceivedCondition,
         IsExpected = cam.IsExpected,
         Gear = cam.Gear,

@@ -1,3 +1,5 @@
+using GrindShop.Shop.Feasibility;
+
 namespace GrindShop.Shop.Orders;
 
 /// <summary>A price that the desk is about to offer.</summary>
@@ -8,6 +10,9 @@ public sealed record QuoteOffer
 
     /// <summary>The blank of each cam by its place in the order; repairs have none.</summary>
     public required IReadOnlyDictionary<int, string> Parts { get; init; }
+
+    /// <summary>What those blanks are on the day of the offer, by the cam's place in the order; where the price was drawn up with them.</summary>
+    public IReadOnlyDictionary<int, BlankFit> Fits { get; init; } = new Dictionary<int, BlankFit>();
 
     public required IReadOnlyList<PriceLine> Lines { get; init; }
 
@@ -34,6 +39,8 @@ public sealed record QuoteOffer
             return new Refusal("badValidity", $"The price must stand at least until today ({today:yyyy-MM-dd}) and at most a year.");
         if (ShipOn < today)
             return new Refusal("badShipDay", "The estimated shipping day lies in the past.");
+        if (Lines.Any(line => string.IsNullOrWhiteSpace(line.Text)))
+            return new Refusal("noText", "Say what each line of your own is for: the customer reads it on the price.");
         return Lines.FirstOrDefault(line => line.NeedsReason && string.IsNullOrWhiteSpace(line.Reason)) is { } bare
             ? new Refusal("noReason", $"Say why “{bare.Text}” differs from the shop's price rules.")
             : null;

@@ -19,19 +19,20 @@ public sealed partial class Order
     /// <param name="blankEffect">What becomes of blanks and jobs, in words.</param>
     public Outcome<OrderRevision> Revise(RevisionTerms terms, FeasibilityAnswer? answer, string blankEffect, DateOnly today, string by, DateTimeOffset at)
     {
-        if (RefuseRevision(terms, today) is { } refusal)
+        if (RefuseRevision(terms, answer, today) is { } refusal)
             return refusal;
         var cam = Cam(terms.Cam)!;
         var changes = Differences(cam, terms);
         var before = (cam.Spec, cam.Answer);
+        var pieces = terms.Quantity ?? cam.Quantity;
         if (!ReferenceEquals(answer, cam.Answer))
             cam.Set(terms.Spec, answer);
-        if (cam.RefuseBlank(terms.PartNumber) is { } unfit)
+        if (pieces > 0 && cam.RefuseBlank(terms.PartNumber) is { } unfit)
         {
             cam.Set(before.Spec, before.Answer);
             return unfit;
         }
-        cam.QuotedPartNumber = terms.PartNumber;
+        (cam.QuotedPartNumber, cam.Quantity) = (terms.PartNumber, pieces);
         (Price, PromisedOn) = (Price + terms.PriceChange, terms.PromisedOn);
         var revision = new OrderRevision(++RevisionsMade, terms, cam, changes, blankEffect, by, at);
         _revisions.Add(revision);
@@ -39,14 +40,25 @@ public sealed partial class Order
         return revision;
     }
 
-    private Refusal? RefuseRevision(RevisionTerms terms, DateOnly today)
+    /// <summary>A revision that leaves nothing to be made: everything that is still wanted has left the shop.</summary>
+    internal void ShipWhatIsLeft(string by, DateTimeOffset at)
+    {
+        if (_cams.TrueForAll(cam => cam.Shipped == cam.Quantity))
+            Enter(OrderState.Shipped, OrderEventKind.Shipped, by, at, "Shipped: nothing else is wanted any more.");
+    }
+
+    private Refusal? RefuseRevision(RevisionTerms terms, FeasibilityAnswer? answer, DateOnly today)
     {
         if (State is not (OrderState.Accepted or OrderState.InWork))
             return NotNow("revised");
         if (Cam(terms.Cam) is not { } cam)
             return NoSuchCam(terms.Cam);
-        if (cam.Shipped == cam.Quantity)
+        if (cam.Shipped > 0 && cam.Shipped == cam.Quantity)
             return new Refusal("shipped", $"Cam {cam.Ordinal} has shipped; a new order is needed.");
+        if (cam.Shipped > 0 && IsOtherCam(cam, terms.Spec, answer))
+            return new Refusal("someShipped", $"{cam.Shipped} of cam {cam.Ordinal} shipped as agreed so far, and their card must stay true. Lower the pieces to {cam.Shipped}, and open a new order for those that shall be ground otherwise.");
+        if (terms.Quantity == 0 && _cams.TrueForAll(one => one == cam || one.Quantity == 0))
+            return new Refusal("lastCam", "Nothing would be left of the order; cancel it instead.");
         if (Price + terms.PriceChange <= 0)
             return new Refusal("emptyPrice", "A price stays above zero.");
         if (Differences(cam, terms).Count == 0)
@@ -59,11 +71,18 @@ public sealed partial class Order
         .. SpecChange.Between(cam.Spec, terms.Spec),
         .. new[]
         {
+            new SpecChange("Pieces", Said(cam.Quantity), Said(terms.Quantity ?? cam.Quantity)),
             new SpecChange("Blank", cam.QuotedPartNumber, terms.PartNumber),
             new SpecChange("Price", PriceRules.Dollars(Price), PriceRules.Dollars(Price + terms.PriceChange)),
             new SpecChange("Promised", Day(PromisedOn), Day(terms.PromisedOn)),
         }.Where(change => change.Was != change.Now),
     ];
+
+    private static bool IsOtherCam(OrderCam cam, CamSpec spec, FeasibilityAnswer? answer) => cam.Answer is { Grind: var grind } && answer is not null
+        ? grind != answer.Grind
+        : cam.Spec with { Notes = null, Use = null } != spec with { Notes = null, Use = null };
+
+    private static string Said(int pieces) => pieces == 0 ? "none, taken out" : pieces.ToString(CultureInfo.InvariantCulture);
 
     private static string Short(SpecChange change) => $"{change.Name}: {change.Was ?? "blank"} → {change.Now ?? "blank"}";
 

@@ -13,6 +13,9 @@ public sealed record RevisionTerms
     /// <summary>The blank it is to be made from; null for a cam that came in.</summary>
     public string? PartNumber { get; init; }
 
+    /// <summary>How many pieces are wanted from now on, those that have shipped among them; 0 takes the cam out of the order, null leaves them as they are.</summary>
+    public int? Quantity { get; init; }
+
     /// <summary>US dollars on top of the price, or off it.</summary>
     public decimal PriceChange { get; init; }
 
@@ -37,6 +40,8 @@ public sealed record RevisionTerms
             return new Refusal("noReason", "Say why the price changes.");
         if (decimal.Round(PriceChange, 2) != PriceChange)
             return new Refusal("badAmount", "Give the change of price in dollars and cents.");
+        if (Quantity is < 0 or > CamIntake.MostPieces)
+            return new Refusal("badQuantity", $"Give 1 to {CamIntake.MostPieces} pieces, or 0 to take the cam out of the order.");
         return PromisedOn < today || PromisedOn > today.AddYears(2)
             ? new Refusal("badPromise", $"The promised date must lie between today ({today:yyyy-MM-dd}) and two years from now.")
             : null;

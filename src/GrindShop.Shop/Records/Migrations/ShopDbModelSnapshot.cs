@@ -2274,7 +2274,7 @@ namespace GrindShop.Shop.Records.Migrations
 
                     b.ToTable("order_cams", null, t =>
                         {
-                            t.HasCheckConstraint("ck_order_cams_pieces", "quantity BETWEEN 1 AND 99 AND started BETWEEN 0 AND quantity AND shipped BETWEEN 0 AND started");
+                            t.HasCheckConstraint("ck_order_cams_pieces", "quantity BETWEEN 0 AND 99 AND started BETWEEN 0 AND quantity AND shipped BETWEEN 0 AND started");
                         });
                 });
 

@@ -56,7 +56,7 @@ public class QuoteSumTests
         };
         var order = (await shop.Intake.SubmitAsync(enquiry, "Desk")).Order!;
 
-        var lines = (await shop.Desk.DraftAsync(order, new Dictionary<int, CamChoice> { [1] = new(null, chosen) })).Value!;
+        var lines = (await shop.Desk.DraftAsync(order, new Dictionary<int, CamChoice> { [1] = new(null, chosen) })).Value!.Lines;
 
         var one = Amount("repairs", price => Is(price, "engineFamily", "RV8-R") && Is(price, "kind", JsonNamingPolicy.CamelCase.ConvertName(kind.ToString())))
             + chosen.Sum(code => Amount("adders", adder => Is(adder, "code", code)));

@@ -60,6 +60,12 @@ public class QuoteTests
     }
 
     [Theory]
+    [InlineData("")]
+    [InlineData("  ")]
+    public void A_line_says_what_it_is_for(string text) =>
+        Assert.Equal("noText", Quote(new PriceLine("base", "Grinding", 300) { RuleAmount = 300 }, new PriceLine("own-1", text, 20) { Reason = "as agreed" }).Refusal!.Code);
+
+    [Theory]
     [InlineData(-1, "badValidity")]
     [InlineData(0, null)]
     [InlineData(365, null)]
