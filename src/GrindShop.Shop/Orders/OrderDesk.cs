@@ -135,6 +135,18 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     public Task<Outcome<Order>> DeclineAsync(string number, uint version, string why, string by, CancellationToken cancel = default) =>
         ChangeAsync(number, version, order => order.Decline(why, by, clock.GetUtcNow()), cancel);
 
+    /// <summary>Puts name, e-mail address and phone right; letters that are not out yet go to the new address too.</summary>
+    public Task<Outcome<Order>> CorrectContactAsync(string number, uint version, Contact contact, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, (db, order) => ContactChange.DoAsync(db, order, contact, by, clock.GetUtcNow(), cancel), cancel);
+
+    /// <summary>Writes to the customer in the desk's own words.</summary>
+    public Task<Outcome<Order>> WriteToAsync(string number, uint version, string message, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, order => order.WriteTo(message, by, clock.GetUtcNow()), cancel);
+
+    /// <summary>The customer told the desk that nothing is to be made; no letter goes out.</summary>
+    public Task<Outcome<Order>> TakeNoAsync(string number, uint version, string why, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, order => order.TakeNo(why, by, clock.GetUtcNow()), cancel);
+
     /// <summary>The letter that an act would send; nothing is done.</summary>
     /// <param name="act">Does it to a copy of the order, given the day in the shop and the moment.</param>
     public async Task<Outcome<Letter>> PreviewAsync(string number, Func<Order, DateOnly, DateTimeOffset, Outcome<Order>> act, CancellationToken cancel = default)
