@@ -80,7 +80,7 @@ public sealed class IncomingMail
     /// <summary>Nobody has decided on it yet.</summary>
     public bool NeedsPerson => SettledBy is null && Fate is MailFate.PutAside or MailFate.FromAnother;
 
-    public bool MayBecomeOrder => SettledBy is null && From.Length > 0 && Fate is not (MailFate.NewOrder or MailFate.Added);
+    public bool MayBecomeOrder => SettledBy is null && From.Length > 0 && Fate is not MailFate.NewOrder;
 
     public static IncomingMail Keep(ArrivedMail arrived, MailFate fate, string? orderNumber, string? reason, DateTimeOffset at) => new()
     {

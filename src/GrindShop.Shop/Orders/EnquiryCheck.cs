@@ -9,11 +9,14 @@ public static class EnquiryCheck
     public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, CompletedSpec completed) => Problems(enquiry, completed.InTheWay);
 
     /// <param name="inTheWay">What stands in the way of ordering the cam itself.</param>
-    public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, IEnumerable<FieldProblem> inTheWay) => [.. inTheWay, .. ContactProblems(enquiry)];
+    public static IReadOnlyList<FieldProblem> Problems(Enquiry enquiry, IEnumerable<FieldProblem> inTheWay) => [.. inTheWay, .. ContactProblems(enquiry.Contact, enquiry.Channel), .. ReferenceProblems(enquiry)];
 
     /// <summary>What even the desk cannot take in: nobody to answer to, or text that cannot be kept. The cam itself may be incomplete or contradictory; it is asked for later.</summary>
     public static IReadOnlyList<FieldProblem> DeskProblems(Enquiry enquiry, IEnumerable<FieldProblem> inTheWay) =>
-        [.. inTheWay.Where(problem => problem.Field is "notes" or "use" or "quantity"), .. ContactProblems(enquiry), .. SaidProblems(enquiry)];
+        [.. inTheWay.Where(problem => problem.Field is "notes" or "use" or "quantity"), .. ContactProblems(enquiry.Contact, enquiry.Channel), .. ReferenceProblems(enquiry), .. SaidProblems(enquiry)];
+
+    private static IEnumerable<FieldProblem> ReferenceProblems(Enquiry enquiry) =>
+        SpecCheck.Text(enquiry.CustomerReference, 100, "customerReference", "Reference") is { } problem ? [problem] : [];
 
     private static IEnumerable<FieldProblem> SaidProblems(Enquiry enquiry) => new[]
     {
@@ -30,12 +33,12 @@ public static class EnquiryCheck
     /// <summary>Who calls or stands at the desk may have no address: they come by or call again, and follow the order by the slip they were handed.</summary>
     private static bool MustBeReachable(OrderChannel channel) => channel is OrderChannel.Web or OrderChannel.Email;
 
-    private static IEnumerable<FieldProblem> ContactProblems(Enquiry enquiry)
+    /// <summary>What is wrong with a name and the addresses of somebody who came this way.</summary>
+    public static IEnumerable<FieldProblem> ContactProblems(Contact contact, OrderChannel channel)
     {
-        var contact = enquiry.Contact;
         if (string.IsNullOrWhiteSpace(contact.Name))
             yield return new FieldProblem("contact.name", "Give a name.");
-        if (MustBeReachable(enquiry.Channel) && Email(contact) is null && Phone(contact) is null)
+        if (MustBeReachable(channel) && Email(contact) is null && Phone(contact) is null)
             yield return new FieldProblem("contact.email", "Give an e-mail address or a phone number, so that the shop can answer.");
         if (Email(contact) is { Length: <= 200 } email && !IsAddress(email))
             yield return new FieldProblem("contact.email", "This is not an e-mail address; one looks like name@example.com.");
@@ -46,7 +49,6 @@ public static class EnquiryCheck
             SpecCheck.Text(contact.Name, 100, "contact.name", "Name"),
             SpecCheck.Text(contact.Email, 200, "contact.email", "E-mail address"),
             SpecCheck.Text(contact.Phone, 40, "contact.phone", "Phone number"),
-            SpecCheck.Text(enquiry.CustomerReference, 100, "customerReference", "Reference"),
         ];
         foreach (var problem in texts.OfType<FieldProblem>())
             yield return problem;

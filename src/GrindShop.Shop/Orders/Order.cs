@@ -116,6 +116,21 @@ public sealed partial class Order
         return this;
     }
 
+    /// <summary>The customer said no to the desk; nothing is written about it. Whoever took that word has read what the customer wrote before.</summary>
+    public Outcome<Order> TakeNo(string why, string by, DateTimeOffset at)
+    {
+        if (!State.IsBeforeAcceptance())
+            return NotNow("declined");
+        if (Unheard.Count > 0)
+            Note(OrderEventKind.Seen, by, at, "Read what came in.");
+        Enter(OrderState.Declined, OrderEventKind.DeclinedByCustomer, by, at, string.IsNullOrWhiteSpace(why) ? NoReason : why.Trim());
+        return this;
+    }
+
+    /// <summary>It was the customer who said no, not the shop.</summary>
+    public bool IsDeclinedByCustomer => State == OrderState.Declined
+        && _history.FindLast(line => line.Kind is OrderEventKind.Declined or OrderEventKind.DeclinedByCustomer)?.Kind == OrderEventKind.DeclinedByCustomer;
+
     /// <summary>The code that the next job gets: that of the order, and from the second on a number behind it.</summary>
     internal string NextJobCode => JobsOpened == 0 ? $"J{Number[1..]}" : $"J{Number[1..]}-{JobsOpened + 1}";
 

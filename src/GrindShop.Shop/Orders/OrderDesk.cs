@@ -130,6 +130,18 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     public Task<Outcome<Order>> DeclineAsync(string number, uint version, string why, string by, CancellationToken cancel = default) =>
         ChangeAsync(number, version, order => order.Decline(why, by, clock.GetUtcNow()), cancel);
 
+    /// <summary>Puts name, e-mail address and phone right; letters that are not out yet go to the new address too.</summary>
+    public Task<Outcome<Order>> CorrectContactAsync(string number, uint version, Contact contact, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, (db, order) => ContactChange.DoAsync(db, order, contact, by, clock.GetUtcNow(), cancel), cancel);
+
+    /// <summary>Writes to the customer in the desk's own words.</summary>
+    public Task<Outcome<Order>> WriteToAsync(string number, uint version, string message, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, order => order.WriteTo(message, by, clock.GetUtcNow()), cancel);
+
+    /// <summary>The customer told the desk that nothing is to be made; no letter goes out.</summary>
+    public Task<Outcome<Order>> TakeNoAsync(string number, uint version, string why, string by, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, order => order.TakeNo(why, by, clock.GetUtcNow()), cancel);
+
     /// <summary>The letter that an act would send; nothing is done.</summary>
     /// <param name="act">Does it to a copy of the order, given the day in the shop and the moment.</param>
     public async Task<Outcome<Letter>> PreviewAsync(string number, Func<Order, DateOnly, DateTimeOffset, Outcome<Order>> act, CancellationToken cancel = default)
@@ -174,7 +186,10 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
     /// The order is locked from the reading on: who comes second waits, and is then told what the first has changed.
     /// </summary>
     /// <param name="version">Null where the order's own rule says whether the act still stands.</param>
-    internal async Task<Outcome<Order>> ChangeAsync(string number, uint? version, Func<Order, Outcome<Order>> change, CancellationToken cancel)
+    internal Task<Outcome<Order>> ChangeAsync(string number, uint? version, Func<Order, Outcome<Order>> change, CancellationToken cancel) =>
+        ChangeAsync(number, version, (_, order) => Task.FromResult(change(order)), cancel);
+
+    private async Task<Outcome<Order>> ChangeAsync(string number, uint? version, Func<ShopDb, Order, Task<Outcome<Order>>> change, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
         await using var transaction = await db.Database.BeginTransactionAsync(cancel);
@@ -183,7 +198,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
             return new Refusal("unknown", $"There is no order {number}.");
         if (version is not null && order.Version != version)
             return Stale(order);
-        var outcome = change(order);
+        var outcome = await change(db, order);
         if (!outcome.Succeeded)
             return outcome;
         await mail.TellAsync(db, order, cancel);

@@ -39,6 +39,12 @@ public enum OrderEventKind
 
     /// <summary>Somebody of the desk has read what the customer wrote.</summary>
     Seen,
+
+    /// <summary>The desk put name or addresses of the customer right.</summary>
+    ContactCorrected,
+
+    /// <summary>The desk wrote to the customer in words of its own.</summary>
+    WroteTo,
 }
 
 public static class OrderEventKinds

@@ -37,6 +37,19 @@ public sealed class MeasuredDraft
         }
         : null;
 
+    /// <inheritdoc cref="WorkDraft.Follow"/>
+    public void Follow(MeasuredDraft was, MeasuredDraft newer)
+    {
+        BaseCircle = Carry.Of(was.BaseCircle, BaseCircle, newer.BaseCircle);
+        IntakeLift = Carry.Of(was.IntakeLift, IntakeLift, newer.IntakeLift);
+        ExhaustLift = Carry.Of(was.ExhaustLift, ExhaustLift, newer.ExhaustLift);
+        IntakeDuration = Carry.Of(was.IntakeDuration, IntakeDuration, newer.IntakeDuration);
+        ExhaustDuration = Carry.Of(was.ExhaustDuration, ExhaustDuration, newer.ExhaustDuration);
+        Alloy = Carry.Of(was.Alloy, Alloy, newer.Alloy);
+        Hardening = Carry.Of(was.Hardening, Hardening, newer.Hardening);
+        CaseLeft = Carry.Of(was.CaseLeft, CaseLeft, newer.CaseLeft);
+    }
+
     public static MeasuredDraft Of(MeasuredCam? cam) => cam is null ? new MeasuredDraft() : new MeasuredDraft
     {
         BaseCircle = cam.BaseCircleDiameterIn,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
 using GrindShop.Web.Shell;
@@ -11,6 +12,7 @@ public static class OrderChange
     public static IReadOnlyList<SpecChange> Between(Order older, Order newer) =>
     [
         .. older.Cams.Concat(newer.Cams).Select(cam => cam.Ordinal).Distinct().Order().SelectMany(ordinal => OfCam(older.Cam(ordinal), newer.Cam(ordinal), newer.Cams.Count > 1 || older.Cams.Count > 1)),
+        .. Order.ContactChanges(older.Contact, newer.Contact).Select(change => change with { Name = Say.Capital(change.Name) }),
         .. Whole(older, newer).Where(change => change.Was != change.Now),
     ];
 
@@ -25,6 +27,7 @@ public static class OrderChange
             new("Pieces", Whole(older.Quantity), Whole(newer.Quantity)),
             new("Condition", older.ConditionWords, newer.ConditionWords),
             new("Gear", Gear(older), Gear(newer)),
+            new("Measured on it", Measured(older), Measured(newer)),
         ];
         return SpecChange.Between(older.Spec, newer.Spec).Concat(work.Where(change => change.Was != change.Now))
             .Select(change => isNamed ? change with { Name = $"{name}, {change.Name.ToLowerInvariant()}" } : change);
@@ -41,6 +44,9 @@ public static class OrderChange
     private static string? Short(OrderCam? cam) => cam is null ? null : $"{cam.Kind.Words()}, {cam.Spec.EngineFamily ?? "engine not named"}";
 
     private static string? Gear(OrderCam cam) => cam.Gear is { } gear ? $"{gear.Words}, marks {gear.Marks}" : null;
+
+    private static string? Measured(OrderCam cam) => cam.Measured is { } measured ? FormattableString.Invariant(
+        $"base circle {measured.BaseCircleDiameterIn:0.000#} in, lifts {measured.IntakeLobeLiftIn:0.000#}/{measured.ExhaustLobeLiftIn:0.000#} in, durations {measured.IntakeDurationAt050CrankDeg:0.##}/{measured.ExhaustDurationAt050CrankDeg:0.##} crank deg, {measured.Alloy.Words()}, {measured.Hardening.Words()}{(measured.CaseLeftIn is { } left ? $", {left:0.000#} in of case" : "")}") : null;
 
     private static string? Money(decimal amount) => amount == 0 ? null : PriceRules.Dollars(amount);
 

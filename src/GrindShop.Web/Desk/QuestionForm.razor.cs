@@ -11,6 +11,7 @@ public sealed partial class QuestionForm
 {
     private List<Line> _lines = [];
     private string _own = "";
+    private int _ownCam;
     private string _key = NewKey();
     private uint _builtFor;
     private Letter? _preview;
@@ -37,6 +38,9 @@ public sealed partial class QuestionForm
     private CustomerMail Mail { get; set; } = default!;
 
     private Order Order => Work.Order!;
+
+    /// <summary>The cam that the desk's own question is about: the one chosen while it is there, else the first.</summary>
+    private int OwnCam => Order.Cam(_ownCam)?.Ordinal ?? Order.First.Ordinal;
 
     private static string NewKey() => Guid.NewGuid().ToString("N");
 
@@ -72,12 +76,12 @@ public sealed partial class QuestionForm
     private List<QuestionEntry> Chosen() =>
     [
         .. _lines.Where(line => line.IsChosen).Select(line => new QuestionEntry(line.Cam, line.Field, line.Text)),
-        .. string.IsNullOrWhiteSpace(_own) ? Array.Empty<QuestionEntry>() : [new QuestionEntry(1, null, _own)],
+        .. string.IsNullOrWhiteSpace(_own) ? Array.Empty<QuestionEntry>() : [new QuestionEntry(OwnCam, null, _own)],
     ];
 
     private async Task PreviewAsync()
     {
-        _preview = await Mail.PreviewAsync(Order, [.. Chosen().Select(entry => entry.Text)]);
+        _preview = await Mail.PreviewAsync(Order, Chosen());
         _toPreview = true;
     }
 

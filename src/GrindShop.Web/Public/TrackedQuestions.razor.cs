@@ -54,6 +54,8 @@ public sealed partial class TrackedQuestions
         return typed;
     }
 
+    private string Asked(Question question) => Order.OfCam(question.Cam, Families, question.Text);
+
     private string Said(Question question, Reply reply) =>
         string.Join("; ", new[] { reply.Value is { } value ? FieldOf(question)?.Say(value) ?? value : null, reply.Words }.OfType<string>());
 

@@ -48,6 +48,18 @@ public sealed class TrackPageTests(StaffShop shop) : IClassFixture<StaffShop>
     }
 
     [Fact]
+    public async Task A_no_of_the_customers_is_not_told_as_the_shops()
+    {
+        await using var browser = shop.Browser("nobody");
+        var order = await shop.Get<OrderDesk>().FindAsync(StaffShop.Quoted);
+        Assert.Null((await shop.Get<OrderDesk>().TakeNoAsync(order!.Number, order.Version, "Sold the boat.", "Imka Tolland")).Refusal);
+        var page = Open(browser, order.TrackingCode);
+        Assert.Contains("You said no to this order", page.Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain("cannot make", page.Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain("Imka Tolland", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task An_unknown_code_is_answered_calmly()
     {
         await using var browser = shop.Browser("nobody");

@@ -57,9 +57,10 @@ public sealed class InboxBook(IDbContextFactory<ShopDb> factory)
     /// <summary>The last line of each order that <see cref="Order.Unheard"/> speaks of.</summary>
     private static IQueryable<OrderEvent> Unheard(ShopDb db)
     {
-        var lines = db.Set<OrderEvent>();
+        var (lines, orders) = (db.Set<OrderEvent>(), db.Orders);
         return lines.Where(said => OrderEventKinds.Said.Contains(said.Kind)
-            && !lines.Any(later => later.OrderId == said.OrderId && later.Id > said.Id && !OrderEventKinds.WithoutDesk.Contains(later.Kind)));
+            && !lines.Any(later => later.OrderId == said.OrderId && later.Id > said.Id && !OrderEventKinds.WithoutDesk.Contains(later.Kind)
+                && !(later.Kind == OrderEventKind.Accepted && orders.Any(order => order.Id == later.OrderId && order.AcceptedBy == later.By))));
     }
 
     private static Expression<Func<Order, InboxRow>> Row(IQueryable<OrderEvent> unheard) => order => new InboxRow(

@@ -3,7 +3,10 @@ namespace GrindShop.Shop.Orders;
 public sealed partial class Order
 {
     /// <summary>What the customer said since the desk last did anything with the order, oldest first; nothing once the desk has.</summary>
-    public IReadOnlyList<OrderEvent> Unheard => [.. _history.Where(line => !OrderEventKinds.WithoutDesk.Contains(line.Kind)).Reverse().TakeWhile(line => OrderEventKinds.Said.Contains(line.Kind)).Reverse()];
+    public IReadOnlyList<OrderEvent> Unheard => [.. _history.Where(line => !OrderEventKinds.WithoutDesk.Contains(line.Kind) && !IsCustomersYes(line)).Reverse().TakeWhile(line => OrderEventKinds.Said.Contains(line.Kind)).Reverse()];
+
+    /// <summary>The customer accepted on the tracking page: the name typed there stands on the line.</summary>
+    private bool IsCustomersYes(OrderEvent line) => line.Kind == OrderEventKind.Accepted && line.By == AcceptedBy;
 
     /// <summary>The desk has read what the customer said. A second time changes nothing.</summary>
     /// <param name="line">Id of the last line that was read: what came in after it has not been.</param>

@@ -30,7 +30,7 @@ public sealed class CustomerMail(IDbContextFactory<ShopDb> factory, Catalog cata
             .OrderByDescending(mail => mail.Id).Select(mail => mail.MessageId).FirstOrDefaultAsync(cancel);
 
     /// <summary>What would be sent with these questions.</summary>
-    public async Task<Letter> PreviewAsync(Order order, IReadOnlyList<string> questions, CancellationToken cancel = default) =>
+    public async Task<Letter> PreviewAsync(Order order, IReadOnlyList<QuestionEntry> questions, CancellationToken cancel = default) =>
         (await LettersAsync(cancel)).Questions(order, questions);
 
     /// <summary>The letter of what was just done to a copy of an order that nobody saves.</summary>

@@ -27,15 +27,21 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
         Whoever has this address can see the order: pass it on only to whom it concerns.
         """;
 
+    /// <summary>A question with the cam it is about, where there are several.</summary>
+    public string Question(Order order, QuestionEntry question) => order.OfCam(question.Cam, content.Families, question.Text.Trim());
+
     public string Asked(Order order) => List("What you asked for", [
-        .. order.Cams.SelectMany(cam => Asked(cam)),
+        .. order.Cams.SelectMany(cam => OfCam(order, cam, Asked(cam))),
         order.CustomerReference is { } reference ? $"Your reference: {reference}" : "",
     ]);
 
     /// <summary>The shop's answer in words: verdict, blank, base circle, case, gear.</summary>
-    public string Computed(Order order) => order.Cams.SelectMany(Computed).ToList() is { Count: > 0 } lines
+    public string Computed(Order order) => order.Cams.SelectMany(cam => OfCam(order, cam, Computed(cam).Distinct())).ToList() is { Count: > 0 } lines
         ? List("What the computation says", lines)
         : "Your cam is looked over and measured when it is here.";
+
+    private static IEnumerable<string> OfCam(Order order, OrderCam cam, IEnumerable<string> lines) =>
+        lines.Where(line => line.Length > 0).Select(line => order.Cams.Count > 1 ? $"Cam {cam.Ordinal}: {line}" : line);
 
     private IEnumerable<string> Asked(OrderCam cam)
     {
@@ -59,7 +65,11 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
     }
 
     public static string Price(Order order) => List(
-        $"Price of order {order.Number}", [.. (order.CurrentQuote?.Charged ?? []).Select(line => $"{line.Text}: {PriceRules.Dollars(line.Charge)}"), $"Together: {PriceRules.Dollars(order.Price)}"]);
+        $"Price of order {order.Number}", [.. Charged(order.CurrentQuote), $"Together: {PriceRules.Dollars(order.Price)}"]);
+
+    /// <summary>Two cams alike have lines alike: each is told, with its cam, as the quote prints it.</summary>
+    private static IEnumerable<string> Charged(Quote? quote) =>
+        quote?.Charged.Select(line => $"{(quote.Cams.Count > 1 && line.Cam is { } cam ? $"Cam {cam}: " : "")}{line.Text}: {PriceRules.Dollars(line.Charge)}") ?? [];
 
     /// <summary>Price range and shipping day of a new grind before anybody has priced it, with empty lines around it; nothing where the list has no price.</summary>
     public string Likely(Order order, PriceRules prices, DateOnly today)
@@ -93,5 +103,5 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
 
     private static string In(double value) => value.ToString("0.000", Plain) + " in";
 
-    private static string List(string title, IEnumerable<string> lines) => $"{title}\n{string.Join('\n', lines.Where(line => line.Length > 0).Distinct().Select(line => $"- {line}"))}";
+    private static string List(string title, IEnumerable<string> lines) => $"{title}\n{string.Join('\n', lines.Where(line => line.Length > 0).Select(line => $"- {line}"))}";
 }

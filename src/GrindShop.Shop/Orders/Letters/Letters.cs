@@ -19,7 +19,7 @@ public sealed class Letters(CatalogContent content, string publicAddress, PriceR
     public Letter? Of(Order order, OrderEvent line) => line.Kind switch
     {
         OrderEventKind.Received => Received(order),
-        OrderEventKind.Asked => Questions(order, [.. order.Questions.Where(question => question.At == line.At).Select(question => question.Text)]),
+        OrderEventKind.Asked => Questions(order, [.. order.Questions.Where(question => question.At == line.At).Select(question => new QuestionEntry(question.Cam, question.Field, question.Text))]),
         OrderEventKind.Quoted => Quoted(order),
         OrderEventKind.Accepted => Accepted(order),
         OrderEventKind.Shipped => Shipped(order),
@@ -27,6 +27,7 @@ public sealed class Letters(CatalogContent content, string publicAddress, PriceR
         OrderEventKind.Expired => Expired(order),
         OrderEventKind.Revised => Revised(order),
         OrderEventKind.Cancelled => Cancelled(order, line.Told),
+        OrderEventKind.WroteTo => Letter(order, "a message", $"{line.Told}\n\n{_parts.Follow(order)}"),
         _ => null,
     };
 
@@ -43,10 +44,10 @@ public sealed class Letters(CatalogContent content, string publicAddress, PriceR
         """);
 
     /// <summary>The letter that goes out with these questions; also what the desk looks at before it sends them.</summary>
-    public Letter Questions(Order order, IReadOnlyList<string> questions) => Letter(order, questions.Count == 1 ? "a question" : $"{questions.Count} questions", $"""
+    public Letter Questions(Order order, IReadOnlyList<QuestionEntry> questions) => Letter(order, questions.Count == 1 ? "a question" : $"{questions.Count} questions", $"""
         before we can go on with your camshaft we need to know:
 
-        {string.Join("\n\n", questions.Select((question, index) => $"{index + 1}. {question.Trim()}"))}
+        {string.Join("\n\n", questions.Select((question, index) => $"{index + 1}. {_parts.Question(order, question)}"))}
 
         Answer them on your page, in the boxes below each question, or answer this mail:
         {_parts.Page(order)}

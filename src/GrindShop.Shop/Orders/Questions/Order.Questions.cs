@@ -23,7 +23,7 @@ public sealed partial class Order
             return NoSuchCam(lost.Cam);
         if (entries.Select(Problem).FirstOrDefault(problem => problem is not null) is { } problem)
             return new Refusal("badQuestion", problem.Message);
-        var asked = AskCustomer(entries.Count == 1 ? entries[0].Text : $"{entries.Count} questions: {string.Join(" / ", entries.Select(entry => entry.Text.Trim()))}", by, at);
+        var asked = AskCustomer(entries.Count == 1 ? Words(entries[0]) : $"{entries.Count} questions: {string.Join(" / ", entries.Select(Words))}", by, at);
         if (asked.Succeeded)
             _questions.AddRange(entries.Select(entry => new Question(entry.Cam, entry.Field, entry.Text.Trim(), by, at, commandKey)));
         return asked;
@@ -60,6 +60,8 @@ public sealed partial class Order
         WakeUp();
         return this;
     }
+
+    private string Words(QuestionEntry entry) => _cams.Count > 1 ? $"Cam {entry.Cam}: {entry.Text.Trim()}" : entry.Text.Trim();
 
     private static FieldProblem? Problem(QuestionEntry entry) => string.IsNullOrWhiteSpace(entry.Text)
         ? new FieldProblem("question", "A question has no words.")

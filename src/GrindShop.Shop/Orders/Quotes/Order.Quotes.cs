@@ -4,6 +4,8 @@ namespace GrindShop.Shop.Orders;
 
 public sealed partial class Order
 {
+    private const string NoReason = "No reason given.";
+
     private readonly List<Quote> _quotes = [];
 
     /// <summary>Every price that was ever offered, oldest first.</summary>
@@ -64,7 +66,7 @@ public sealed partial class Order
     {
         if (State != OrderState.Quoted)
             return NotNow("declined");
-        Enter(OrderState.Declined, OrderEventKind.DeclinedByCustomer, name, at, string.IsNullOrWhiteSpace(why) ? "No reason given." : why.Trim());
+        Enter(OrderState.Declined, OrderEventKind.DeclinedByCustomer, name, at, string.IsNullOrWhiteSpace(why) ? NoReason : why.Trim());
         return this;
     }
 

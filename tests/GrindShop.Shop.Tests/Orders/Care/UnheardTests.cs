@@ -89,6 +89,53 @@ public sealed class UnheardTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Yes_of_the_customer_on_the_tracking_page_does_not_hide_what_they_wrote()
+    {
+        await QuoteAsync();
+        await WriteAsync("yes, but make it 112");
+
+        Assert.Null((await _shop.Customer.AcceptAsync(_order.TrackingCode, (await FindAsync()).CurrentQuoteNumber!, "Una Thornquist", true)).Refusal);
+
+        Assert.Equal((OrderState.Accepted, TestShop.Now), (await RowAsync()) is { } row ? (row.State, row.WroteAt) : default);
+        Assert.Single((await FindAsync()).Unheard);
+    }
+
+    [Fact]
+    public async Task Yes_that_the_desk_takes_says_that_it_was_read()
+    {
+        await QuoteAsync();
+        await WriteAsync("I accept");
+
+        Assert.Null((await _shop.Desk.AcceptAsync(_order.Number, (await FindAsync()).Version, SomeOrders.Today.AddDays(20), "Imka")).Refusal);
+
+        Assert.Null((await RowAsync())!.WroteAt);
+        Assert.Empty((await FindAsync()).Unheard);
+    }
+
+    [Fact]
+    public async Task No_that_the_desk_takes_writes_no_letter_and_says_that_it_was_read()
+    {
+        await WriteAsync("too dear, thank you");
+        var mails = (await _shop.Outbox.OfOrderAsync(_order.Number)).Count;
+
+        Assert.Null((await _shop.Desk.TakeNoAsync(_order.Number, (await FindAsync()).Version, "Too dear.", "Imka")).Refusal);
+
+        var order = await FindAsync();
+        Assert.Equal((OrderState.Declined, true, OrderEventKind.DeclinedByCustomer, "Too dear.", "Imka"), (order.State, order.IsDeclinedByCustomer, order.History[^1].Kind, order.History[^1].What, order.History[^1].By));
+        Assert.Equal(mails, (await _shop.Outbox.OfOrderAsync(_order.Number)).Count);
+        Assert.Null(await RowAsync());
+    }
+
+    [Fact]
+    public async Task No_after_the_yes_is_refused()
+    {
+        await QuoteAsync();
+        Assert.True((await _shop.Desk.AcceptAsync(_order.Number, (await FindAsync()).Version, SomeOrders.Today.AddDays(20), "Imka")).Succeeded);
+
+        Assert.Equal("wrongState", (await _shop.Desk.TakeNoAsync(_order.Number, (await FindAsync()).Version, "", "Imka")).Refusal!.Code);
+    }
+
+    [Fact]
     public async Task Seen_twice_is_one_line_and_what_came_in_meanwhile_was_not_read()
     {
         await WriteAsync("first");
@@ -104,6 +151,12 @@ public sealed class UnheardTests : IAsyncLifetime
     }
 
     private async Task DeclineAsync() => Assert.True((await _shop.Desk.DeclineAsync(_order.Number, (await FindAsync()).Version, "no such gear", "Imka")).Succeeded);
+
+    private async Task QuoteAsync()
+    {
+        var order = await FindAsync();
+        Assert.True((await _shop.Desk.QuoteAsync(order.Number, order.Version, order.First.Answer!.Best!.PartNumber, SomeOrders.Lines, "Imka")).Succeeded);
+    }
 
     private async Task WriteAsync(string words, string? about = null) => Assert.Equal(MailFate.Added, (await _shop.Of<MailIntake>().TakeAsync(
         new ArrivedMail($"test/{words}", new ReadMail { From = "una@example.com", FromName = "Una", Subject = $"Re: order {about ?? _order.Number}", Text = words }))).Fate);
