@@ -17,7 +17,7 @@ internal static class BlankMerits
         if (blank.Metal.CaseDepthIn is { } depth && intake.LeastCaseLeftIn is { } a && exhaust.LeastCaseLeftIn is { } b)
             yield return string.Create(CultureInfo.InvariantCulture, $"{Math.Min(a, b):0.000} in of the {depth:0.000} in case stays under the lobes.");
         if (part.IsSoft)
-            yield return "The blank is soft: rough grind, heat-treat vendor, finish grind.";
+            yield return "The blank is soft: it is rough ground, hardened at the heat-treater's, and then finish ground.";
         if (Math.Abs(turns.IntakeCamDeg) > .05 || Math.Abs(turns.ExhaustCamDeg) > .05)
             yield return string.Create(CultureInfo.InvariantCulture, $"The lobes turn {turns.IntakeCamDeg:+0.0;-0.0;0} (intake) and {turns.ExhaustCamDeg:+0.0;-0.0;0} (exhaust) cam degrees against the blank's.");
         foreach (var rule in rules.Advice(part))

@@ -17,7 +17,7 @@ public sealed record KnownCaller(Customer Customer, bool Sure, int OrderCount, I
     public IEnumerable<CallerOrder> Like(CamSpec spec) => Orders.Where(order => order.State.IsOpen() && NearlySame.Is(order.Spec, spec));
 }
 
-/// <summary>Who calls? Found by what is known so far of name, phone and e-mail, in any spelling of the number.</summary>
+/// <summary>Who calls? Found by what is known so far of name, phone and e-mail, in any spelling of the number, also one that was only given with an order.</summary>
 public sealed class CallerBook(IDbContextFactory<ShopDb> factory)
 {
     private const int MostCallers = 4, MostOrders = 12, LeastDigits = 7, LeastLetters = 3;
@@ -40,8 +40,11 @@ public sealed class CallerBook(IDbContextFactory<ShopDb> factory)
     private static async Task<List<Customer>> SureAsync(ShopDb db, Contact contact, CancellationToken cancel)
     {
         var (email, digits) = (EnquiryCheck.Email(contact), Digits(contact.Phone));
-        var ending = digits.Length >= LeastDigits ? $"%{digits}" : null;
-        return await db.Customers.FromSql($"SELECT * FROM customers WHERE email = {email} OR regexp_replace(phone, '[^0-9]', '', 'g') LIKE {ending}")
+        var backwards = digits.Length >= LeastDigits ? $"{string.Concat(digits.Reverse())}%" : null;
+        return await db.Customers.FromSql($"""
+            SELECT * FROM customers c WHERE c.email = {email} OR reverse(regexp_replace(c.phone, '[^0-9]', '', 'g')) LIKE {backwards}
+                OR c.id IN (SELECT o.customer_id FROM orders o WHERE reverse(regexp_replace(o.contact->>'phone', '[^0-9]', '', 'g')) LIKE {backwards} ORDER BY o.id DESC LIMIT {MostOrders})
+            """)
             .AsNoTracking().OrderBy(customer => customer.Id).Take(MostCallers).ToListAsync(cancel);
     }
 

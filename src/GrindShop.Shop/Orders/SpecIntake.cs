@@ -61,6 +61,8 @@ public sealed class SpecIntake(IDbContextFactory<ShopDb> factory, Catalog catalo
             (_, { } number) => await db.Customers.OrderBy(customer => customer.Id).FirstOrDefaultAsync(customer => customer.Email == null && customer.Phone == number, cancel),
             _ => null,
         };
+        if (known is not null)
+            known.Phone ??= phone;
         return known ?? await ChosenAsync(db, enquiry.KnownCustomer, email, phone, cancel)
             ?? db.Customers.Add(new Customer { Name = enquiry.Contact.Name!.Trim(), Email = email, Phone = phone, Since = now }).Entity;
     }

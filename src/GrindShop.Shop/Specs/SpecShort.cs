@@ -14,6 +14,14 @@ public static class SpecShort
         spec.LobeSeparationCamDeg is { } lsa ? "LSA " + lsa.ToString("0.#", Plain) : null,
     }.OfType<string>());
 
+    /// <summary>The same for customers, in the words and units of the form.</summary>
+    public static string ShortInWords(this CamSpec spec) => string.Join(", ", new[]
+    {
+        Pair(spec, lobe => lobe.DurationAt050CrankDeg, "0.#") is { } durations ? $"duration {durations} crank degrees at .050 lift" : null,
+        Pair(spec, lobe => lobe.LobeLiftIn, ".000") is { } lobe ? $"lobe lift {lobe} in" : Pair(spec, lobe => lobe.ValveLiftIn, ".000") is { } valve ? $"valve lift {valve} in" : null,
+        spec.LobeSeparationCamDeg is { } separation ? $"lobe separation {separation.ToString("0.#", Plain)} cam degrees" : null,
+    }.OfType<string>());
+
     private static string? Pair(CamSpec spec, Func<LobeWish, double?> read, string format) => (read(spec.Intake), read(spec.Exhaust)) switch
     {
         (null, null) => null,

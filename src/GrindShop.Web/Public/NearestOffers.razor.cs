@@ -20,7 +20,7 @@ public sealed partial class NearestOffers
     public EventCallback<CamSpec> OnTake { get; set; }
 
     private static string Heading(NearestGrind offer) => string.Create(CultureInfo.InvariantCulture,
-        $"{offer.Grind.Intake.DurationAt050CrankDeg:0.#}/{offer.Grind.Exhaust.DurationAt050CrankDeg:0.#} crank degrees at .050, lobe lift {offer.Grind.Intake.LobeLiftIn:.000#}/{offer.Grind.Exhaust.LobeLiftIn:.000#} in, LSA {offer.Grind.LobeSeparationCamDeg:0.##}, ICL {offer.Grind.IntakeCenterlineCrankDeg:0.##},");
+        $"{offer.Grind.Intake.DurationAt050CrankDeg:0.#}/{offer.Grind.Exhaust.DurationAt050CrankDeg:0.#} crank degrees at .050, lobe lift {offer.Grind.Intake.LobeLiftIn:.000#}/{offer.Grind.Exhaust.LobeLiftIn:.000#} in, lobe separation {offer.Grind.LobeSeparationCamDeg:0.##} cam degrees, intake centreline {offer.Grind.IntakeCenterlineCrankDeg:0.##} crank degrees,");
 
     private static string BaseCircles(BlankFit fit) => string.Create(CultureInfo.InvariantCulture,
         $"Base circle {fit.IntakeBaseCircleDiameterIn:0.000} in intake, {fit.ExhaustBaseCircleDiameterIn:0.000} in exhaust.");

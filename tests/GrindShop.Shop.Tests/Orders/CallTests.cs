@@ -110,6 +110,42 @@ public sealed class CallTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Phone_given_with_a_later_order_is_known_when_it_calls()
+    {
+        var first = (await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("first", "una@example.com", "555-0142-01"), "Una")).Order!;
+        await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("second", "una@example.com", "(555) 0142.02"), "Una");
+
+        var caller = Assert.Single(await _shop.Of<CallerBook>().FindAsync(new Contact { Phone = "555 0142 02" }));
+
+        Assert.Equal((first.CustomerId, true, "555-0142-01"), (caller.Customer.Id, caller.Sure, caller.Customer.Phone));
+    }
+
+    [Fact]
+    public async Task Customer_known_by_mail_gets_the_phone_of_a_later_order_and_keeps_it()
+    {
+        await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("first", "una@example.com"), "Una");
+        await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("second", "una@example.com", "555-0142-02"), "Una");
+        var third = (await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("third", "una@example.com", "555-0142-03"), "Una")).Order!;
+
+        Assert.Equal("555-0142-02", (await _shop.Desk.FindAsync(third.Number))!.Customer.Phone);
+    }
+
+    [Fact]
+    public async Task Calls_are_looked_up_by_an_index_over_the_digits()
+    {
+        await using var db = _shop.Db();
+        await using var transaction = await db.Database.BeginTransactionAsync();
+        await using var command = db.Database.GetDbConnection().CreateCommand();
+        command.CommandText = """
+            SET LOCAL enable_seqscan = off;
+            EXPLAIN (FORMAT JSON) SELECT customer_id FROM orders WHERE reverse(regexp_replace(contact->>'phone', '[^0-9]', '', 'g')) LIKE '2024105%'
+            """;
+        var plan = $"{await command.ExecuteScalarAsync()}";
+
+        Assert.Contains("ix_orders_phone_digits", plan, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task An_order_without_an_address_goes_its_whole_way_and_says_what_is_to_be_told()
     {
         var mail = _shop.Of<CustomerMail>();

@@ -44,7 +44,7 @@ public sealed partial class SeveralCamsLetterTests
         foreach (var cam in new[] { "Cam 1", "Cam 2" })
         {
             Assert.Contains($"- {cam}: Grinding: $300.00", text, StringComparison.Ordinal);
-            Assert.Contains($"- {cam}: {Wishes.Street.Short()}", text, StringComparison.Ordinal);
+            Assert.Contains($"- {cam}: {Wishes.Street.ShortInWords()}", text, StringComparison.Ordinal);
             Assert.Contains($"- {cam}: {order.First.Answer!.Reasons[0]}", text, StringComparison.Ordinal);
         }
     }

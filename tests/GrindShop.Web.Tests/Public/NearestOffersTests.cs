@@ -29,7 +29,7 @@ public sealed class NearestOffersTests
         var shown = page.Render<NearestOffers>(set => set.Add(p => p.Wish, Wish).Add(p => p.Nearest, [Offer]).Add(p => p.OnTake, spec => taken = spec));
         await shown.InvokeAsync(() => shown.Find("button").ClickAsync(new()));
 
-        Assert.Contains("LSA 110 instead of 112 cam degrees", shown.Find(".given-up").TextContent);
+        Assert.Contains("lobe separation 110 instead of 112 cam degrees", shown.Find(".given-up").TextContent);
         Assert.Contains("1.051 in", shown.Find(".base-circle").TextContent);
         Assert.Equal(Wish with
         {
@@ -76,7 +76,7 @@ public sealed class NearestOffersTests
             Gear = new GearAdvice(GearVerdict.Ok, ""),
             Reasons = [],
         },
-        GivenUp = ["LSA 110 instead of 112 cam degrees"],
+        GivenUp = ["lobe separation 110 instead of 112 cam degrees"],
         Cost = 2,
     };
 }

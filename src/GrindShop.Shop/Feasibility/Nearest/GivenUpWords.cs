@@ -13,7 +13,7 @@ internal static class GivenUpWords
 
     public static IEnumerable<string> Of(GrindSpec wish, GrindSpec grind, BlankFit fit, EngineFamily family) =>
     [
-        .. Figure("LSA", wish.LobeSeparationCamDeg, grind.LobeSeparationCamDeg, "0.##", "cam degrees"),
+        .. Figure("lobe separation", wish.LobeSeparationCamDeg, grind.LobeSeparationCamDeg, "0.##", "cam degrees"),
         .. Figure("intake centreline", wish.IntakeCenterlineCrankDeg, grind.IntakeCenterlineCrankDeg, "0.##", "crank degrees"),
         .. Lobe("intake", wish.Intake, grind.Intake),
         .. Lobe("exhaust", wish.Exhaust, grind.Exhaust),

@@ -49,7 +49,7 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
         var pieces = cam.Quantity switch { 0 => "taken out of the order", 1 => null, var many => $"{many} pieces" };
         var work = cam.Kind == WorkKind.NewGrind ? null : cam.Kind.Words();
         yield return string.Join(", ", new[] { work, engine, cam.Spec.Lifter?.Words(), pieces }.OfType<string>());
-        yield return cam.Spec.Short();
+        yield return cam.Spec.ShortInWords();
         if (cam.Gear is { } gear)
             yield return $"{gear.Words}, on the cam marked {gear.Marks}";
         if (cam.ConditionWords is { } condition)

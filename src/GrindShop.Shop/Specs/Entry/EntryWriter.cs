@@ -24,6 +24,7 @@ public static class EntryWriter
             .. Advance(spec.AdvanceCrankDeg),
             .. Both(spec, lobe => lobe.LashIn, "lash"),
             .. Some(spec.DistributorGear is { } gear ? $"{gear.Words()} distributor gear" : null),
+            .. Some(spec.MechanicalFuelPump switch { true => "mechanical fuel pump", false => "no mechanical fuel pump", _ => null }),
             .. One(spec.MaxBaseCircleDiameterIn, Length, "bc max {0}"),
             .. Some(spec.FiringOrder is { } order ? $"firing order {order}" : null),
         ];

@@ -14,7 +14,7 @@ public static class SpecEntry
     /// <summary>In this order, the more particular way of reading first.</summary>
     private static readonly Func<EntryDraft, int, int>[] Readers =
     [
-        TextReader.Read, SkipReader.Read, FiringReader.Read, FamilyReader.Read, GearReader.Read, SizeReader.Read, RockerReader.Read,
+        TextReader.Read, PumpReader.Read, SkipReader.Read, FiringReader.Read, FamilyReader.Read, GearReader.Read, SizeReader.Read, RockerReader.Read,
         TimingReader.Read, LashReader.Read, LifterReader.Read, DurationReader.Read, LiftReader.Read, BareReader.Read, WordReader.Read,
     ];
 

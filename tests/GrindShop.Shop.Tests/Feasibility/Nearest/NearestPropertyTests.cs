@@ -3,6 +3,7 @@ using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Specs;
 using GrindShop.Shop.Tests.Demo;
+using GrindShop.Shop.Tests.Feasibility;
 
 namespace GrindShop.Shop.Tests.Nearest;
 
@@ -61,6 +62,7 @@ public class NearestPropertyTests
     {
         Assert.NotEqual(near.Wish, offer.Grind);
         Assert.NotEmpty(offer.GivenUp);
+        Assert.All(offer.GivenUp, Shorthand.None);
         Assert.Equal(GrindDistance.Cost(near.Wish, offer.Grind, offer.Fit.InStock), offer.Cost, 9);
         Assert.Equal(near.Wish, offer.Grind with
         {

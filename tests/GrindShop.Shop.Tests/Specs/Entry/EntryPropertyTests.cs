@@ -99,10 +99,11 @@ public class EntryPropertyTests
         from side in Gen.OneOf<CamSide?>(null, CamSide.Left, CamSide.Right)
         from lifter in Gen.OneOf<LifterType?>(null, LifterType.HydraulicRoller, LifterType.SolidRoller, LifterType.HydraulicFlat, LifterType.SolidFlat)
         from gear in Gen.OneOf<DistributorGear?>(null, DistributorGear.Iron, DistributorGear.NitrocarburizedSteel, DistributorGear.Bronze, DistributorGear.PolymerComposite)
+        from pump in Gen.OneOf<bool?>(null, true, false)
         from order in Gen.OneOf(Families.Select(family => family.FiringOrder).Prepend(null).ToArray())
         from use in Gen.OneOf(null, "street, towing a boat", "a 230/236 one", "drag", "9.0 mm")
         from notes in Gen.OneOf(null, "call back after 5", "230/236 @.050\nuse: as before", "';--", "½ 🏁")
-        select numbers with { EngineFamily = family, Side = side, Lifter = lifter, DistributorGear = gear, FiringOrder = order, Use = use, Notes = notes };
+        select numbers with { EngineFamily = family, Side = side, Lifter = lifter, DistributorGear = gear, MechanicalFuelPump = pump, FiringOrder = order, Use = use, Notes = notes };
 
     /// <summary>Every figure in its range, to the tenth of a thousandth or the hundredth of a degree.</summary>
     private static Gen<double?> Number(NumberField field) => Gen.Frequency(
