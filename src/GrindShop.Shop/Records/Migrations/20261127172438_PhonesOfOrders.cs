@@ -1,4 +1,3 @@
-using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
@@ -6,8 +5,6 @@ using Microsoft.EntityFrameworkCore.Migrations;
 namespace GrindShop.Shop.Records.Migrations
 {
     /// <summary>Who calls is found by the last digits of the numbers given with orders; the model does not know of this index.</summary>
-    [DbContext(typeof(ShopDb))]
-    [Migration("20261127165000_PhonesOfOrders")]
     public partial class PhonesOfOrders : Migration
     {
         /// <inheritdoc />
