@@ -10,12 +10,14 @@ public sealed record ImportRow(int Line, string PartNumber, bool IsNew, IReadOnl
 
 /// <summary>What a file would do to the catalog; nothing has been written.</summary>
 /// <param name="CatalogVersion">The catalog it was compared with.</param>
-/// <param name="Rows">Parts that would be added or changed.</param>
-/// <param name="Unchanged">Parts that are as they are.</param>
+/// <param name="Rows">Parts that would be added or changed, by the rows that are right.</param>
+/// <param name="Unchanged">Parts that are as they are, by the rows that are right.</param>
 /// <param name="Problems">Every bad row; while there is one, nothing can be written.</param>
 /// <param name="Text">The file.</param>
 public sealed record ImportPreview(long CatalogVersion, IReadOnlyList<ImportRow> Rows, int Unchanged, IReadOnlyList<RowProblem> Problems, string Text)
 {
+    public int WrongRows => Problems.Select(problem => problem.Row).Distinct().Count();
+
     public bool CanApply => Problems.Count == 0 && Rows.Count > 0;
 }
 

@@ -3,7 +3,7 @@ using GrindShop.Shop.Records;
 
 namespace GrindShop.Shop.BlankCatalog;
 
-/// <summary>The parts of a file that can be read, and what is wrong with the other rows.</summary>
+/// <summary>The parts of the rows that are right, and what is wrong with the others.</summary>
 internal sealed class ImportFile
 {
     private const string Name = "file";
@@ -66,11 +66,10 @@ internal sealed class ImportFile
         var all = state.Parts.ToDictionary();
         foreach (var (_, _, part) in rows)
             all[part.PartNumber] = part;
-        foreach (var (row, line, part) in rows)
-        {
+        foreach (var (row, _, part) in rows)
             PartLinks.Check(row, part, all);
-            Parts.Add((line, part));
-        }
+        var wrong = Problems.Select(problem => problem.Row).ToHashSet();
+        Parts.AddRange(rows.Where(read => !wrong.Contains(read.Row.Name)).Select(read => (read.Line, read.Part)));
     }
 
     private void Wrong(int line, string column, string message) => Problems.Add(new RowProblem(Name, $"line {line}", column, message));

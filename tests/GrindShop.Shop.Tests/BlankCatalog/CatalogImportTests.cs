@@ -67,6 +67,7 @@ public sealed class CatalogImportTests : IAsyncLifetime
         var preview = await _import.PreviewAsync(string.Join("\r\n", lines));
 
         Assert.Equal(["line 2", "line 3", "line 4", "line 6"], preview.Problems.Select(problem => problem.Row).Distinct().Order());
+        Assert.Equal((4, 0, lines.Length - 6), (preview.WrongRows, preview.Rows.Count, preview.Unchanged));
         Assert.False(preview.CanApply);
         Assert.Equal("badRows", (await _import.ApplyAsync(preview, "why", "Owner")).Refusal!.Code);
     }
