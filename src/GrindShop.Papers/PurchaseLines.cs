@@ -4,10 +4,10 @@ using GrindShop.Shop.Buying;
 
 namespace GrindShop.Papers;
 
-/// <summary>The parts of a purchase order, two lines of print each, with the sum below; the head comes again on every page.</summary>
+/// <summary>The parts of a purchase order, two lines of print each and a third for the number that the vendor gives it, with the sum below; the head comes again on every page.</summary>
 internal static class PurchaseLines
 {
-    private const double RowHeight = 27, SizePt = 9, SmallPt = 7.8;
+    private const double RowHeight = 27, MoreHeight = 10.5, SizePt = 9, SmallPt = 7.8;
     private const double Part = Sheet.Left + 22, Expected = 326, Quantity = 436, Unit = 498;
 
     /// <summary>Draws head, lines and sum; answers the y below.</summary>
@@ -16,9 +16,10 @@ internal static class PurchaseLines
         y = Head(sheet, y);
         foreach (var line in purchase.Lines.OrderBy(line => line.Ordinal))
         {
-            var height = line.SetupCharge > 0 ? RowHeight + 13 : RowHeight;
+            var number = purchase.VendorsNumber(line);
+            var height = RowHeight + (number.Length > 0 ? MoreHeight : 0) + (line.SetupCharge > 0 ? 13 : 0);
             var at = sheet.Room(y, height);
-            y = Row(sheet, line, at < y ? Head(sheet, at) : at);
+            y = Row(sheet, line, number, at < y ? Head(sheet, at) : at);
         }
         return Sum(sheet, purchase, sheet.Room(y, 24));
     }
@@ -35,15 +36,20 @@ internal static class PurchaseLines
         return y + 12;
     }
 
-    private static double Row(Sheet sheet, PurchaseLine line, double y)
+    private static double Row(Sheet sheet, PurchaseLine line, string vendorsNumber, double y)
     {
         sheet.Text(Sheet.Left, y + 11.5, $"{line.Ordinal}", Weight.Regular, SizePt);
         sheet.Text(Part, y + 11.5, line.BlankPart.PartNumber, Weight.SemiBold, SizePt, mostWidth: Expected - Part - 8);
-        sheet.Text(Part, y + 21.8, Words(line.BlankPart), Weight.Regular, SmallPt, mostWidth: Expected + 56 - Part);
         sheet.Text(Expected, y + 11.5, Figures.Day(line.ExpectedOn), Weight.Regular, SizePt);
         sheet.Text(Quantity, y + 11.5, line.Quantity.ToString(CultureInfo.InvariantCulture), Weight.SemiBold, SizePt, Align.Right);
         sheet.Text(Unit, y + 11.5, Amount(line.UnitCost), Weight.Regular, SizePt, Align.Right);
         sheet.Text(Sheet.Right, y + 11.5, Amount(line.Quantity * line.UnitCost), Weight.Regular, SizePt, Align.Right);
+        if (vendorsNumber.Length > 0)
+        {
+            sheet.Text(Part, y + 21.8, $"Your number {vendorsNumber}", Weight.SemiBold, SmallPt, mostWidth: Expected + 56 - Part);
+            y += MoreHeight;
+        }
+        sheet.Text(Part, y + 21.8, Words(line.BlankPart), Weight.Regular, SmallPt, mostWidth: Expected + 56 - Part);
         if (line.SetupCharge > 0)
         {
             y += 13;

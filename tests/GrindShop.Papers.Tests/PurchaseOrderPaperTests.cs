@@ -22,6 +22,19 @@ public class PurchaseOrderPaperTests
         Assert.Equal("Purchase order PO-1007", paper.Title);
     }
 
+    /// <summary>The second of the parts is bought from this vendor although another one is usual.</summary>
+    [Fact]
+    public void The_vendor_reads_its_own_part_numbers_whole()
+    {
+        var longest = string.Join('-', Enumerable.Repeat("TS-8866", 8))[..60];
+        var paper = new PaperText(Print(3, 850m, i => i switch { 1 => longest, 2 => "TS-4410", _ => "" }));
+        Assert.Contains($"Your number {longest}", paper.Lines);
+        Assert.Contains("Your number TS-4410", paper.Lines);
+        Assert.Equal(2, paper.Lines.Count(line => line.StartsWith("Your number", StringComparison.Ordinal)));
+        Assert.DoesNotContain("usual one's", paper.All);
+        Assert.Empty(paper.Overlaps());
+    }
+
     [Fact]
     public void A_draft_says_that_it_is_none_yet()
     {
@@ -43,9 +56,9 @@ public class PurchaseOrderPaperTests
         Assert.All(paper.Words.SelectMany(words => words), word => Assert.True(word.BoundingBox is { Left: > 33, Right: < 578, Bottom: > 18, Top: < 765 }, word.Text));
     }
 
-    private static byte[] Print(int lines, decimal setup)
+    private static byte[] Print(int lines, decimal setup, Func<int, string>? number = null)
     {
-        var purchase = Purchase(lines, setup);
+        var purchase = Purchase(lines, setup, number);
         Assert.True(purchase.Send(Today, "Hollis Verne", Scene.Now).Succeeded);
         var file = PurchaseOrderPaper.Print(new(purchase, Scene.Shop, Scene.Now));
         if (Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES") is { } folder)
@@ -53,16 +66,16 @@ public class PurchaseOrderPaperTests
         return file;
     }
 
-    private static PurchaseOrder Purchase(int lines, decimal setup)
+    private static PurchaseOrder Purchase(int lines, decimal setup, Func<int, string>? number = null)
     {
         var vendor = new Vendor { Code = "TURNSTILE", Name = "Turnstile Cam Blanks", Kind = VendorKind.BlankSupplier, LeadTimeDays = 28 };
         var purchase = PurchaseOrder.Draft("PO-1007", vendor, "key", "Hollis Verne", Scene.Now, "Drafted.");
         for (var i = 1; i <= lines; i++)
-            Assert.True(purchase.Want(Part(i), null, new PurchaseWish(10 + i, 120 + 1.25m * i, i == 2 ? setup : 0, new DateOnly(2027, 1, 3).AddDays(i)), Today, "Hollis Verne", Scene.Now).Succeeded);
+            Assert.True(purchase.Want(Part(i, vendor, number?.Invoke(i) ?? ""), null, new PurchaseWish(10 + i, 120 + 1.25m * i, i == 2 ? setup : 0, new DateOnly(2027, 1, 3).AddDays(i)), Today, "Hollis Verne", Scene.Now).Succeeded);
         return purchase;
     }
 
-    private static BlankPart Part(int i)
+    private static BlankPart Part(int i, Vendor vendor, string number)
     {
         var part = new Scene().Part();
         return new BlankPart
@@ -76,7 +89,10 @@ public class PurchaseOrderPaperTests
             Nominal = part.Nominal,
             FiringOrder = part.FiringOrder,
             LeastBaseCircleIn = part.LeastBaseCircleIn,
-            Supplier = part.Supplier,
+            Supplier = i == 2 ? part.Supplier : vendor,
+            SupplierId = i == 2 ? 7 : vendor.Id,
+            SupplierPart = i == 2 ? "the usual one's" : number,
+            OtherSources = i == 2 ? [new BlankSource { Supplier = vendor, SupplierId = vendor.Id, SupplierPart = number, Cost = part.Cost, LeadTimeDays = part.LeadTimeDays, LeastQuantity = 1 }] : [],
             Cost = part.Cost,
             LeadTimeDays = part.LeadTimeDays,
         };

@@ -48,10 +48,11 @@ public static class BuyingSets
 
         public DbSet<BuyingRules> BuyingRules => db.Set<BuyingRules>();
 
-        /// <summary>Orders with vendor, lines, their parts, deliveries and lots, and history, the oldest line first.</summary>
+        /// <summary>Orders with vendor, lines, their parts with who sells them, deliveries and lots, and history, the oldest line first.</summary>
         public IQueryable<PurchaseOrder> WholePurchases() => db.PurchaseOrders
             .Include(order => order.Vendor)
             .Include(order => order.Lines.OrderBy(line => line.Ordinal)).ThenInclude(line => line.BlankPart).ThenInclude(part => part.EngineFamily)
+            .Include(order => order.Lines).ThenInclude(line => line.BlankPart).ThenInclude(part => part.OtherSources)
             .Include(order => order.Lines).ThenInclude(line => line.Receipts.OrderBy(receipt => receipt.Id)).ThenInclude(receipt => receipt.BlankLot)
             .Include(order => order.History.OrderBy(line => line.Id))
             .AsSplitQuery();

@@ -17,6 +17,15 @@ public sealed class BuyingTerms(IDbContextFactory<ShopDb> factory)
         return rules.Version == version ? await SaveAsync(db, rules.Set(wanted), cancel) : Stale;
     }
 
+    /// <summary>How a part is sold by its usual supplier; null where there is no such part.</summary>
+    public async Task<SupplyTerms?> FindAsync(string partNumber, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await db.BlankParts.SingleOrDefaultAsync(part => part.PartNumber == partNumber, cancel) is { } part
+            ? SupplyTerms.Of(part, part.SupplierId, await db.SupplyTerms.SingleOrDefaultAsync(known => known.BlankPartId == part.Id, cancel))
+            : null;
+    }
+
     /// <param name="partNumber">The part.</param>
     /// <param name="version">Of the terms on the screen; 0 where there were none.</param>
     /// <param name="wanted">What was typed.</param>
@@ -34,7 +43,7 @@ public sealed class BuyingTerms(IDbContextFactory<ShopDb> factory)
         return await SaveAsync(db, sold.Succeeded ? terms.Serve(wanted.ServiceLevel) : sold, cancel);
     }
 
-    private static readonly Refusal Stale = new("stale", "Somebody else changed this in the meantime. What you typed is kept; open the part again to see the change.");
+    private static readonly Refusal Stale = new("stale", "Somebody else changed this in the meantime. Read it again, then save.");
 
     private static async Task<Outcome<T>> SaveAsync<T>(ShopDb db, Outcome<T> outcome, CancellationToken cancel)
     {

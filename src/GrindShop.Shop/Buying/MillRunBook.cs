@@ -13,13 +13,13 @@ public sealed class MillRunBook(IDbContextFactory<ShopDb> factory, Catalog catal
     /// <summary>No more of the past cams are judged, the newest first.</summary>
     private const int MostJudged = 60;
 
-    /// <summary>The facts of a part; null where there is no such part.</summary>
+    /// <summary>The facts of a part; null where there is no such part or a newer one replaces it.</summary>
     public async Task<MillRunFacts?> FindAsync(string partNumber, CancellationToken cancel = default)
     {
         var needs = await book.NeedsAsync(cancel);
         if (needs.FirstOrDefault(need => need.Part.PartNumber == partNumber) is not { } need)
             return null;
-        var past = await PastAsync(partNumber, cancel);
+        var past = await PastAsync([partNumber, .. need.Replaces], cancel);
         var content = await catalog.ContentAsync(cancel);
         var others = needs.Where(other => other.Part.EngineFamily.Code == need.Part.EngineFamily.Code && other.Part.Side == need.Part.Side && other != need);
         var served = await Task.Run(() => Served(past, content), cancel);
@@ -28,15 +28,15 @@ public sealed class MillRunBook(IDbContextFactory<ShopDb> factory, Catalog catal
             [.. others.Select(other => new AlternativeFacts(other.Terms, served.GetValueOrDefault(other.Part.PartNumber), of)).OrderByDescending(other => other.Served).ThenBy(other => other.Part.Cost)]);
     }
 
-    /// <summary>Cams of one specification that were ordered on the part.</summary>
+    /// <summary>Cams of one specification that were ordered on the part or one that it replaces.</summary>
     private sealed record PastCam(GrindSpec Grind, int Count, decimal Price);
 
-    private async Task<List<PastCam>> PastAsync(string partNumber, CancellationToken cancel)
+    private async Task<List<PastCam>> PastAsync(string[] partNumbers, CancellationToken cancel)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        var orders = await db.Orders.AsNoTracking().Where(order => OrderStates.Agreed.Contains(order.State) && order.Cams.Any(cam => cam.QuotedPartNumber == partNumber))
+        var orders = await db.Orders.AsNoTracking().Where(order => OrderStates.Agreed.Contains(order.State) && order.Cams.Any(cam => cam.QuotedPartNumber != null && partNumbers.Contains(cam.QuotedPartNumber)))
             .OrderByDescending(order => order.ReceivedAt).Take(MostJudged).ToListAsync(cancel);
-        return [.. orders.SelectMany(order => order.Cams.Where(cam => cam.QuotedPartNumber == partNumber && cam.Answer is not null)
+        return [.. orders.SelectMany(order => order.Cams.Where(cam => cam.Answer is not null && partNumbers.Contains(cam.QuotedPartNumber))
             .Select(cam => new PastCam(cam.Answer!.Grind, cam.Quantity, order.Price / order.Cams.Sum(each => each.Quantity))))];
     }
 

@@ -3,6 +3,9 @@ using GrindShop.Shop.Blanks;
 
 namespace GrindShop.Shop.Buying;
 
+/// <summary>A part that may be used instead, and how many of it are free.</summary>
+public sealed record FreeAlternate(string PartNumber, int Free);
+
 /// <summary>What should be bought of one part now, and why. A pure function of stock, history, terms and the owner's assumptions.</summary>
 public sealed class PartNeed
 {
@@ -26,6 +29,12 @@ public sealed class PartNeed
 
     public BuyingRules Rules { get; }
 
+    /// <summary>Part numbers whose demand and stock are counted with this one's, because it replaces them.</summary>
+    public IReadOnlyList<string> Replaces { get; init; } = [];
+
+    /// <summary>What may be used instead, by the catalog.</summary>
+    public IReadOnlyList<FreeAlternate> Alternates { get; init; } = [];
+
     /// <summary>Reorder point and quantity in whole blanks, and the service they give.</summary>
     public ReorderPoint Rule { get; }
 
@@ -43,7 +52,8 @@ public sealed class PartNeed
     /// <summary>What to order beside the drafts: the best quantity, more where that would not lift the stock over the point; 0 where nothing is due.</summary>
     public int Quantity => IsDue && !IsInDraft ? OrderQuantity.Sold(Math.Max(Rule.Quantity, Missing), Terms.LeastQuantity, Terms.Multiple) : 0;
 
-    public decimal UnitPrice => Terms.UnitPrice(Math.Max(1, Quantity));
+    /// <summary>For the quantity to order; where nothing is due, for the one that is ordered at a time.</summary>
+    public decimal UnitPrice => Terms.UnitPrice(Quantity > 0 ? Quantity : (int)Rule.Quantity);
 
     /// <summary>Years that the quantity lasts at the demand of the history; null where nothing was wanted.</summary>
     public double? YearsOfCover => History.YearlyMean > 0 ? Math.Max(Quantity, Rule.Quantity) / History.YearlyMean : null;
@@ -54,10 +64,17 @@ public sealed class PartNeed
 
     /// <summary>Why, with the figures.</summary>
     public string Why => History.Wanted == 0
-        ? $"{Whole(Stock.Waiting)} wait for it and {Whole(Stock.Available + Stock.OnOrder)} are there or coming; {History.Words}, so only these are bought."
-        : $"{(Stock.Position < 0 ? $"{Whole(-Stock.Position)} short" : $"{Whole(Stock.Position)} to count on")} ({Whole(Stock.Available)} available, {Whole(Stock.OnOrder)} on order, less {Whole(Stock.Waiting)} waited for); the point is {Point}: "
+        ? $"{Whole(Stock.Waiting)} wait for it and {Whole(Stock.Available + Stock.OnOrder)} are there or coming{OfReplaced}; {History.Words}, so only these are bought."
+        : $"{(Stock.Position < 0 ? $"{Whole(-Stock.Position)} short" : $"{Whole(Stock.Position)} to count on")} ({Whole(Stock.Available)} available, {Whole(Stock.OnOrder)} on order, less {Whole(Stock.Waiting)} waited for{OfReplaced}); the point is {Point}: "
             + $"over {Whole(Lead.MeanDays)} days ({Lead.Words}) {Tenth(Rule.Demand.Mean)} ± {Tenth(Rule.Demand.Deviation)} are wanted ({History.Words}; {Rule.Demand.Words}), "
             + $"and no more than {Point} with {Rule.CycleService.ToString("P1", CultureInfo.InvariantCulture)} probability.";
+
+    private string OfReplaced => (Replaces.Count, Stock.OfReplaced) switch
+    {
+        (0, _) => "",
+        (_, < 0) => $", less {Whole(-Stock.OfReplaced)} waited for of {string.Join(" and ", Replaces)}, which it replaces",
+        _ => $", and {Whole(Stock.OfReplaced)} of {string.Join(" and ", Replaces)}, which it replaces",
+    };
 
     private int Missing => History.Wanted == 0 ? -Stock.Position - Stock.InDrafts : Point + 1 - Stock.Position - Stock.InDrafts;
 

@@ -43,6 +43,9 @@ public sealed class PurchaseOrder
 
     public decimal Amount => _lines.Sum(line => line.Amount);
 
+    /// <summary>What the vendor itself calls the part of a line; empty where nobody has asked. Needs the part's sources.</summary>
+    public string VendorsNumber(PurchaseLine line) => line.BlankPart.From(VendorId)?.SupplierPart ?? "";
+
     /// <summary>The vendor has it and owes blanks.</summary>
     public bool IsOpen => State is PurchaseState.Sent or PurchaseState.PartlyReceived;
 

@@ -56,7 +56,11 @@ public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalo
         ChangeAsync(number, version, (_, order) => Task.FromResult(order.Drop(partNumber, by, clock.GetUtcNow())), cancel);
 
     public Task<Outcome<PurchaseOrder>> SendAsync(string number, uint version, string by, CancellationToken cancel = default) =>
-        ChangeAsync(number, version, async (_, order) => order.Send(await TodayAsync(cancel), by, clock.GetUtcNow()), cancel);
+        ChangeAsync(number, version, async (db, order) =>
+        {
+            var sent = order.Send(await TodayAsync(cancel), by, clock.GetUtcNow());
+            return sent.Succeeded && await RefuseReplacedAsync(db, order.Lines.Select(line => line.BlankPart), cancel) is { } refusal ? refusal : sent;
+        }, cancel);
 
     /// <summary>Mails it to the vendor through the outbox. The version it was decided on makes a repeated click the same mail: the second is refused.</summary>
     /// <param name="to">The address that was seen; where the vendor has another by now, nothing is mailed.</param>
@@ -133,8 +137,19 @@ public sealed class Purchasing(IDbContextFactory<ShopDb> factory, Catalog catalo
     {
         if (await db.WholeParts().SingleOrDefaultAsync(part => part.PartNumber == partNumber, cancel) is not { } part)
             return new Refusal("unknownPart", $"There is no blank {partNumber} in the catalog.");
+        if (await RefuseReplacedAsync(db, [part], cancel) is { } refusal)
+            return refusal;
         var terms = await db.SupplyTerms.SingleOrDefaultAsync(terms => terms.BlankPartId == part.Id, cancel);
         return order.Want(part, terms, wish, await TodayAsync(cancel), by, clock.GetUtcNow());
+    }
+
+    /// <summary>A part that a newer one replaces is used up and not bought again.</summary>
+    private async Task<Refusal?> RefuseReplacedAsync(ShopDb db, IEnumerable<BlankPart> parts, CancellationToken cancel)
+    {
+        var succession = (await catalog.ContentAsync(db, cancel)).Succession;
+        return parts.FirstOrDefault(succession.IsReplaced) is { } part && succession.SuccessorOf(part) is { } newer
+            ? new Refusal("replaced", $"{part.PartNumber} is replaced by {newer.PartNumber} and not bought again: order {newer.PartNumber} instead.")
+            : null;
     }
 
     private async Task<DateOnly> TodayAsync(CancellationToken cancel) => (await catalog.ContentAsync(cancel)).Rules.Settings.Today(clock.GetUtcNow());

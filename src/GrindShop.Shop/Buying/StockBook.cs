@@ -20,7 +20,11 @@ internal sealed class StockBook
         await db.InDraftsAsync(cancel),
         await db.WaitingCamsAsync(cancel));
 
-    public StockPosition Of(BlankPart part) => new(
+    /// <param name="part">The part.</param>
+    /// <param name="older">The parts that it replaces: they are used up first, and who waits for them can have this one.</param>
+    public StockPosition Of(BlankPart part, IEnumerable<BlankPart> older) => Of(part) with { OfReplaced = older.Sum(each => Of(each).Position) };
+
+    private StockPosition Of(BlankPart part) => new(
         _lots[part.Id].Sum(lot => lot.OnHand),
         _lots[part.Id].Sum(lot => lot.Allocated),
         _lots[part.Id].Sum(lot => lot.Available),

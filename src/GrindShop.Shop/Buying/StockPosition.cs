@@ -7,8 +7,9 @@ namespace GrindShop.Shop.Buying;
 /// <param name="OnOrder">Sent for and not here yet.</param>
 /// <param name="InDrafts">On purchase orders that are not sent.</param>
 /// <param name="Waiting">Accepted cams that wait for such a blank.</param>
-public sealed record StockPosition(int OnHand, int Allocated, int Available, int OnOrder, int InDrafts, int Waiting)
+/// <param name="OfReplaced">What is to count on of the parts that it replaces: available and on order, less those that wait for one.</param>
+public sealed record StockPosition(int OnHand, int Allocated, int Available, int OnOrder, int InDrafts, int Waiting, int OfReplaced = 0)
 {
     /// <summary>What is there or coming, less what is already wanted; a reorder point is held against it.</summary>
-    public int Position => Available + OnOrder - Waiting;
+    public int Position => Available + OnOrder - Waiting + OfReplaced;
 }

@@ -14,7 +14,7 @@ public static class VendorLetter
 
         please find our purchase order {order.Number} attached.
 
-        {string.Join('\n', order.Lines.Select(line => $"- {PurchaseWords.Blanks(line.Quantity)} {line.BlankPart.PartNumber}, expected {line.ExpectedOn:yyyy-MM-dd}"))}
+        {string.Join('\n', order.Lines.Select(line => $"- {PurchaseWords.Blanks(line.Quantity)} {line.BlankPart.PartNumber}{Yours(order, line)}, expected {line.ExpectedOn:yyyy-MM-dd}"))}
 
         Please confirm it, and tell us at once if a date or a price cannot stand. Deliver to {shop.ShopName}, {shop.Address}.
 
@@ -26,4 +26,6 @@ public static class VendorLetter
     {
         Papers = [Paper],
     };
+
+    private static string Yours(PurchaseOrder order, PurchaseLine line) => order.VendorsNumber(line) is { Length: > 0 } yours ? $", your number {yours}" : "";
 }

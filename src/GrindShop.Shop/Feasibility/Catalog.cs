@@ -10,10 +10,7 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>Families, prepared blanks and rules as they were read together. Immutable.</summary>
 public sealed record CatalogContent(IReadOnlyList<EngineFamily> Families, IReadOnlyList<PreparedBlank> Blanks, ShopRules Rules)
 {
-    private readonly HashSet<string> _replaced = [.. Blanks.Select(blank => blank.Part.Supersedes).OfType<string>()];
-
-    /// <summary>Another part replaces it: used up, not bought again.</summary>
-    public bool IsReplaced(BlankPart part) => _replaced.Contains(part.PartNumber);
+    public Succession Succession { get; } = new(Blanks.Select(blank => blank.Part));
 
     public EngineFamily? Family(string? code) => Families.FirstOrDefault(family => string.Equals(family.Code, code, StringComparison.OrdinalIgnoreCase));
 
@@ -93,7 +90,7 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
         var family = content.Family(grind.EngineFamily) ?? throw new ArgumentException("Unknown engine family.", nameof(grind));
         var lots = (await FreeLotsAsync(db, family, cancel)).ToLookup(lot => lot.PartId);
         var blanks = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code);
-        return (family, [.. blanks.Where(blank => lots[blank.Part.Id].Any() || !content.IsReplaced(blank.Part)).SelectMany(blank => FreeLot.Of(blank, lots[blank.Part.Id]))], content.Rules);
+        return (family, [.. blanks.Where(blank => lots[blank.Part.Id].Any() || !content.Succession.IsReplaced(blank.Part)).SelectMany(blank => FreeLot.Of(blank, lots[blank.Part.Id]))], content.Rules);
     }
 
     /// <summary>Lots of the family with a blank that may be promised, oldest first.</summary>

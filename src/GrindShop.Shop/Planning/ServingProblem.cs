@@ -54,6 +54,16 @@ public sealed class ServingProblem
         return problem;
     }
 
+    /// <summary>The same demands with these sites only, in this order.</summary>
+    public ServingProblem Of(int[] sites)
+    {
+        var fewer = new ServingProblem(Weights, Unserved, sites.Length);
+        for (var demand = 0; demand < Demands; demand++)
+            for (var site = 0; site < sites.Length; site++)
+                fewer[demand, site] = this[demand, sites[site]];
+        return fewer;
+    }
+
     /// <summary>Cost of all demands with these sites open, each served at its cheapest or not at all.</summary>
     public long Cost(IReadOnlyCollection<int> open)
     {

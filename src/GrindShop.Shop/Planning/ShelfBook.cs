@@ -20,12 +20,15 @@ public sealed class ShelfBook(IDbContextFactory<ShopDb> factory, Catalog catalog
         return new ShelfHistory([.. wishes.OfType<ShelfDemand>()], wishes.Count(wish => wish is null));
     }
 
-    /// <summary>The family's blanks, and which of them are free in stock.</summary>
-    public async Task<(IReadOnlyList<PreparedBlank> Blanks, IReadOnlyList<string> Today)> BlanksAsync(EngineFamily family, CancellationToken cancel = default)
+    /// <summary>The family's blanks but replaced ones of which none is left, which of them are free in stock, and which are only used up.</summary>
+    public async Task<(IReadOnlyList<PreparedBlank> Blanks, IReadOnlyList<string> Today, IReadOnlyList<string> UsedUp)> BlanksAsync(EngineFamily family, CancellationToken cancel = default)
     {
-        var blanks = (await catalog.ContentAsync(cancel)).Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code).ToList();
+        var content = await catalog.ContentAsync(cancel);
         var free = await catalog.AvailableAsync(cancel);
-        return (blanks, [.. blanks.Where(blank => free.ContainsKey(blank.Part.Id)).Select(blank => blank.Part.PartNumber)]);
+        var blanks = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code && (free.ContainsKey(blank.Part.Id) || !content.Succession.IsReplaced(blank.Part))).ToList();
+        return (blanks, Numbers(blank => free.ContainsKey(blank.Part.Id)), Numbers(blank => content.Succession.IsReplaced(blank.Part)));
+
+        IReadOnlyList<string> Numbers(Func<PreparedBlank, bool> which) => [.. blanks.Where(which).Select(blank => blank.Part.PartNumber)];
     }
 
     private static ShelfDemand? Wish(Order order, OrderCam cam, EngineFamily family) =>

@@ -12,6 +12,9 @@ public sealed record ShelfCase(
     /// <summary>Demand is counted in hundredths of a cam, so that growth may be any plain figure.</summary>
     public const int Hundredths = 100;
 
+    /// <summary>Part numbers that newer ones replace: they may lie on today's shelf, but no best shelf keeps them.</summary>
+    public IReadOnlyList<string> UsedUp { get; init; } = [];
+
     internal int Weight(ShelfDemand demand) => (int)Math.Round(demand.Quantity * Hundredths * Growth.GetValueOrDefault(demand.Use, 1));
 }
 
@@ -55,7 +58,15 @@ public sealed class ShelfPlan
         var matrix = new ServingMatrix(question.Blanks[0].Part.EngineFamily, rules, question.Weights);
         var problem = matrix.Of(
             [.. question.Demands.Select(demand => demand.Grind)], [.. question.Demands.Select(question.Weight)], question.Blanks, new Half(progress, 0), cancel);
-        return new ShelfPlan(question, matrix, problem, PlanSolver.Solve(problem, ShelfCase.Most, new Half(progress, .5), cancel));
+        return new ShelfPlan(question, matrix, problem, Solve(question, problem, new Half(progress, .5), cancel));
+    }
+
+    private static IReadOnlyList<SitePlan> Solve(ShelfCase question, ServingProblem problem, IProgress<double> progress, CancellationToken cancel)
+    {
+        int[] kept = [.. Enumerable.Range(0, problem.Sites).Where(site => !question.UsedUp.Contains(question.Blanks[site].Part.PartNumber))];
+        return kept.Length == problem.Sites
+            ? PlanSolver.Solve(problem, ShelfCase.Most, progress, cancel)
+            : [.. PlanSolver.Solve(problem.Of(kept), ShelfCase.Most, progress, cancel).Select(plan => plan with { Sites = [.. plan.Sites.Select(site => kept[site])] })];
     }
 
     public PreparedBlank Blank(int site) => Case.Blanks[site];

@@ -53,7 +53,8 @@ public sealed partial class MapPage : LivePage
         var regions = await Map.RegionsAsync(family, Kind, _shown.GivenUp / 1000.0);
         var history = await Book.HistoryAsync(family, Now.AddMonths(-_shown.Months));
         var available = await Catalog.AvailableAsync();
-        _picture = await Task.Run(() => Draw(family, content, regions, history, available));
+        var shown = regions.Where(region => available.ContainsKey(region.Blank.Part.Id) || !content.Succession.IsReplaced(region.Blank.Part)).ToList();
+        _picture = await Task.Run(() => Draw(family, content, shown, history, available));
     }
 
     protected override Task OnParametersSetAsync()
@@ -68,7 +69,7 @@ public sealed partial class MapPage : LivePage
 
     private MapPicture Draw(EngineFamily family, CatalogContent content, IReadOnlyList<BlankRegion> regions, ShelfHistory history, IReadOnlyDictionary<int, int> available)
     {
-        var stocked = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code).Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id))).ToList();
+        var stocked = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code && (available.ContainsKey(blank.Part.Id) || !content.Succession.IsReplaced(blank.Part))).Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id))).ToList();
         var shown = regions.Select((region, i) => new MapBlank(Letter(i), region, available.GetValueOrDefault(region.Blank.Part.Id)));
         var dots = history.Demands.Where(demand => demand.Grind.Lifter.IsRoller() == (Kind == FollowerKind.Roller)).Select(demand => Dot(demand, FeasibilityJudge.Judge(demand.Grind, family, stocked, content.Rules)));
         return new MapPicture([.. shown], [.. dots]);

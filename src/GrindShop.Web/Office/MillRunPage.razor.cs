@@ -10,6 +10,7 @@ namespace GrindShop.Web.Office;
 public sealed partial class MillRunPage : LivePage
 {
     private IReadOnlyList<BlankPart> _parts = [];
+    private BlankPart? _newer;
     private MillRunFacts? _facts;
     private MillRunForm? _form;
     private MillRun? _run;
@@ -27,7 +28,8 @@ public sealed partial class MillRunPage : LivePage
 
     protected override async Task ReadAsync()
     {
-        _parts = [.. (await Catalog.ContentAsync()).Blanks.Select(blank => blank.Part).OrderBy(part => part.EngineFamily.Name).ThenBy(part => part.PartNumber)];
+        var content = await Catalog.ContentAsync();
+        _parts = [.. content.Blanks.Select(each => each.Part).Where(part => !content.Succession.IsReplaced(part)).OrderBy(part => part.EngineFamily.Name).ThenBy(part => part.PartNumber)];
         if (Part != _read)
             await OpenAsync();
     }
@@ -38,6 +40,8 @@ public sealed partial class MillRunPage : LivePage
     private async Task OpenAsync()
     {
         var part = Part;
+        var content = await Catalog.ContentAsync();
+        _newer = part is not null && content.Blank(part) is { } blank ? content.Succession.SuccessorOf(blank.Part) : null;
         _facts = string.IsNullOrEmpty(part) ? null : await Book.FindAsync(part);
         _form = _facts is null ? null : new MillRunForm(_facts);
         _read = part;

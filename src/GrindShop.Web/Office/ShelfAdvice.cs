@@ -69,7 +69,7 @@ public sealed class ShelfAdvice
     {
         var served = _today.Where(one => one.Blank == _plan.Blank(site)).ToList();
         var elsewhere = served.Select(one => _best[IndexOf(one, _today)].Blank).OfType<PreparedBlank>().GroupBy(blank => blank.Part.PartNumber).OrderByDescending(part => part.Count()).Select(part => part.Key).Take(2).ToList();
-        return Step(site, (served.Count == 0 ? "No cam asked for is best ground from it even today." : $"Its {Say.Count(served.Sum(one => one.Demand.Quantity), "cam")} {(elsewhere.Count == 0 ? "would be lost" : "would go to " + string.Join(" and ", elsewhere))}.")
+        return Step(site, (_plan.Case.UsedUp.Contains(_plan.Blank(site).Part.PartNumber) ? "A newer part replaces it: use it up. " : "") + (served.Count == 0 ? "No cam asked for is best ground from it even today." : $"Its {Say.Count(served.Sum(one => one.Demand.Quantity), "cam")} {(elsewhere.Count == 0 ? "would be lost" : "would go to " + string.Join(" and ", elsewhere))}.")
             + $" Beside the best shelf it would save only {Money.Whole(_plan.WouldSave(site, Best))}.");
     }
 

@@ -16,7 +16,7 @@ public sealed partial class ShelfPage : LivePage
     private readonly ShelfForm _form = new();
     private IReadOnlyList<EngineFamily> _families = [];
     private IReadOnlyList<PreparedBlank> _blanks = [];
-    private IReadOnlyList<string> _today = [];
+    private IReadOnlyList<string> _today = [], _usedUp = [];
     private ShopRules _rules = default!;
     private ShelfHistory? _history;
     private ShelfCase? _work;
@@ -47,7 +47,7 @@ public sealed partial class ShelfPage : LivePage
         if ((content.Family(Family) ?? _families.FirstOrDefault()) is not { } family)
             return;
         _family = family.Code;
-        (_blanks, _today) = await Book.BlanksAsync(family);
+        (_blanks, _today, _usedUp) = await Book.BlanksAsync(family);
         _history = await Book.HistoryAsync(family, Now.AddMonths(-_months));
         _form.Take(_history);
     }
@@ -68,7 +68,7 @@ public sealed partial class ShelfPage : LivePage
         var assumed = _form.Read();
         (_refusal, _plan) = (assumed.Refusal, null);
         if (assumed.Succeeded)
-            _work = new ShelfCase(_history!.Demands, _blanks, _today, assumed.Value.Weights, assumed.Value.Growth);
+            _work = new ShelfCase(_history!.Demands, _blanks, _today, assumed.Value.Weights, assumed.Value.Growth) { UsedUp = _usedUp };
     }
 
     private void Show(ShelfPlan plan) => (_plan, _work) = (plan, null);

@@ -58,6 +58,26 @@ public class PartNeedTests
         Assert.Equal(12, Need(OneAWeek, 8, terms).Quantity);
     }
 
+    /// <summary>What is not due is priced at the 30 that are ordered at a time, not at a single blank's price.</summary>
+    [Fact]
+    public void Each_costs_what_it_costs_in_the_quantity_that_is_ordered()
+    {
+        var terms = Sold(1, 1);
+        terms.SoldAs(1, 0, [new(30, 150m)]);
+        Assert.Equal((0, 150m), (Need(OneAWeek, 20, terms).Quantity, Need(OneAWeek, 20, terms).UnitPrice));
+        Assert.Equal((30, 150m), (Need(OneAWeek, 8, terms).Quantity, Need(OneAWeek, 8, terms).UnitPrice));
+        Assert.Equal(174m, Need(OneAWeek, 20, Sold(1, 1)).UnitPrice);
+    }
+
+    [Fact]
+    public void What_is_left_of_the_replaced_part_counts_and_stands_in_the_reason()
+    {
+        PartNeed With(int ofReplaced) => new(new SupplyTerms(Part), new StockPosition(2, 0, 2, 0, 0, 0, ofReplaced), OneAWeek, FourWeeks, new BuyingRules()) { Replaces = ["OLD-1"] };
+        Assert.False(With(7).IsDue);
+        Assert.Contains("8 to count on (2 available, 0 on order, less 0 waited for, and 6 of OLD-1, which it replaces)", With(6).Why);
+        Assert.Contains("0 waited for, less 3 waited for of OLD-1, which it replaces)", With(-3).Why);
+    }
+
     [Fact]
     public void What_nobody_wanted_is_bought_only_for_those_who_wait()
     {

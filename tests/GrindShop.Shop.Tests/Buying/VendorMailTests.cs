@@ -51,7 +51,20 @@ public sealed class VendorMailTests : IAsyncLifetime
         var message = Assert.Single(_host.Taken);
         Assert.Equal((To, $"{order.Number}.pdf"), (Assert.Single(message.To.Mailboxes).Address, Assert.Single(message.Attachments).ContentDisposition!.FileName));
         Assert.Contains(order.Lines[0].BlankPart.PartNumber, message.TextBody, StringComparison.Ordinal);
+        Assert.All(order.Lines, line => Assert.Contains($"{line.BlankPart.PartNumber}, your number {order.VendorsNumber(line)}, expected", message.TextBody, StringComparison.Ordinal));
+        Assert.All(order.Lines, line => Assert.NotEmpty(order.VendorsNumber(line)));
         Assert.Equal((MailState.Sent, order.Number, null), Assert.Single(await _shop.Outbox.OfPurchaseAsync(order.Number)) is var mail ? (mail.State, mail.PurchaseNumber!, mail.OrderNumber) : default);
+    }
+
+    /// <summary>The demo's part has another usual supplier, which calls it something else.</summary>
+    [Fact]
+    public async Task A_vendor_that_is_not_the_usual_one_reads_its_own_number()
+    {
+        var draft = await Purchasing.DraftAsync("TURNSTILE", new Dictionary<string, PurchaseWish> { ["RV8R-516-08"] = new(6, 166.5m, 0, DateOnly.FromDateTime(TestShop.Now.UtcDateTime).AddDays(60)) }, "other", "By hand.", "Owner");
+
+        var letter = (await Purchasing.LetterAsync(draft.Value!.Number)).Value!;
+
+        Assert.Contains("6 blanks RV8R-516-08, your number TS-5183, expected", letter.Text, StringComparison.Ordinal);
     }
 
     [Fact]

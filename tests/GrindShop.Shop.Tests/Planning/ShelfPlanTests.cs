@@ -26,6 +26,22 @@ public class ShelfPlanTests
     }
 
     [Fact]
+    public void A_part_that_is_only_used_up_lies_on_todays_shelf_and_on_no_best_one()
+    {
+        var (old, other) = (Milled[0], Milled.First(blank => blank.Part.CaseDepthIn is not null));
+        ShelfDemand[] wishes = [Wish(old, "C1", 3, "street"), Wish(other, "C2", 2, "race")];
+        Assert.Contains(old, Plan(wishes).Best[^1].Sites.Select(site => Blanks[site]));
+
+        var plan = Plan(wishes, today: old.Part.PartNumber, usedUp: old.Part.PartNumber);
+
+        Assert.Equal([old], plan.Today.Sites.Select(plan.Blank));
+        Assert.All(plan.Best, shelf => Assert.DoesNotContain(old, shelf.Sites.Select(plan.Blank)));
+        var without = ShelfPlan.Make(plan.Case with { Blanks = [.. Blanks.Where(blank => blank != old)] }, TestShelf.Rules);
+        Assert.Equal(without.Plans.Select(proof => (proof.Cost, proof.Bound)), plan.Plans.Select(proof => (proof.Cost, proof.Bound)));
+        Assert.Equal(without.Best.Select(shelf => shelf.Dollars), plan.Best.Select(shelf => shelf.Dollars));
+    }
+
+    [Fact]
     public void Growth_of_a_use_weighs_its_wishes()
     {
         ShelfDemand[] wishes = [Wish(Milled[0], "C1", 1, "street"), Wish(Milled[^1], "C2", 1, "race")];
@@ -69,8 +85,8 @@ public class ShelfPlanTests
         }
     }
 
-    private static ShelfPlan Plan(ShelfDemand[] wishes, string today = "", Dictionary<string, double>? growth = null) =>
-        ShelfPlan.Make(new ShelfCase(wishes, Blanks, [today], new ServingWeights { MostCenterlineCrankDeg = 0, MostDurationCrankDeg = 0 }, growth ?? []), TestShelf.Rules);
+    private static ShelfPlan Plan(ShelfDemand[] wishes, string today = "", Dictionary<string, double>? growth = null, string usedUp = "") =>
+        ShelfPlan.Make(new ShelfCase(wishes, Blanks, [today], new ServingWeights { MostCenterlineCrankDeg = 0, MostDurationCrankDeg = 0 }, growth ?? []) { UsedUp = [usedUp] }, TestShelf.Rules);
 
     private static ShelfDemand Wish(PreparedBlank blank, string number, int quantity, string use) =>
         new(number, DateTimeOffset.UnixEpoch, DemandKind.Ordered, quantity, use, TestShelf.Nominal(blank));
