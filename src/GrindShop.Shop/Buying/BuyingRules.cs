@@ -45,7 +45,7 @@ public sealed class BuyingRules
     }
 
     internal static Refusal? RefuseService(double level) =>
-        level is >= LeastService and <= MostService ? null : new Refusal("badService", $"The service level lies between {LeastService:P0} and {MostService:P1}.");
+        level is >= LeastService and <= MostService ? null : new Refusal("badService", FormattableString.Invariant($"The service level lies between {100 * LeastService:0.#} and {100 * MostService:0.#} %."));
 }
 
 /// <summary>The owner's assumptions as they are typed; see <see cref="BuyingRules"/>.</summary>

@@ -27,7 +27,7 @@ public sealed record LeadTime(double MeanDays, double VarianceDays, string Words
             return Of(ofPart, 1, $"from {ofPart.Count} deliveries of this part");
         if (ofSupplier.Count >= LeastDeliveries)
             return Of(ofSupplier, usualDays, $"from {ofSupplier.Count} deliveries of its supplier, applied to the usual {usualDays} days");
-        return new LeadTime(usualDays, Math.Pow(AssumedSpread * usualDays, 2), $"the catalog's {usualDays} days; no history, so a spread of {AssumedSpread:P0} is assumed");
+        return new LeadTime(usualDays, Math.Pow(AssumedSpread * usualDays, 2), FormattableString.Invariant($"the catalog's {usualDays} days; no history, so a spread of {100 * AssumedSpread:0} % is assumed"));
     }
 
     private static LeadTime Of(IReadOnlyList<double> deliveries, double unit, string words)

@@ -88,9 +88,23 @@ public sealed class Catalog(IDbContextFactory<ShopDb> factory)
     {
         var content = await ContentAsync(db, cancel);
         var family = content.Family(grind.EngineFamily) ?? throw new ArgumentException("Unknown engine family.", nameof(grind));
+        return (family, await StockedAsync(db, content, family, cancel), content.Rules);
+    }
+
+    /// <summary>The family's blanks with the stock of this moment, a lot that measures less apart; a replaced part only while some of it are left.</summary>
+    public async Task<IReadOnlyList<StockedBlank>> StockedAsync(EngineFamily family, CancellationToken cancel = default)
+    {
+        await using var db = await factory.CreateDbContextAsync(cancel);
+        return await StockedAsync(db, await ContentAsync(db, cancel), family, cancel);
+    }
+
+    private static async Task<List<StockedBlank>> StockedAsync(ShopDb db, CatalogContent content, EngineFamily family, CancellationToken cancel)
+    {
         var lots = (await FreeLotsAsync(db, family, cancel)).ToLookup(lot => lot.PartId);
-        var blanks = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code);
-        return (family, [.. blanks.Where(blank => lots[blank.Part.Id].Any() || !content.Succession.IsReplaced(blank.Part)).SelectMany(blank => FreeLot.Of(blank, lots[blank.Part.Id]))], content.Rules);
+        return [.. from blank in content.Blanks
+                   where blank.Part.EngineFamily.Code == family.Code && (lots[blank.Part.Id].Any() || !content.Succession.IsReplaced(blank.Part))
+                   from stocked in FreeLot.Of(blank, lots[blank.Part.Id])
+                   select stocked];
     }
 
     /// <summary>Lots of the family with a blank that may be promised, oldest first.</summary>

@@ -17,7 +17,7 @@ public static class HardnessWords
     {
         if (!part.IsSoft && AlloyData.Of(part.Alloy.Kernel()).Lobe is { } window)
             return Holds(window, reading) ? $"Within the alloy's {Window(window)}." : $"Outside the alloy's {Window(window)}: hold the lot back and ask the supplier.";
-        return part.HardnessHrc is { } stated ? $"The catalog says {stated:0.#} HRC." : "The blank is delivered soft.";
+        return part.HardnessHrc is { } stated ? FormattableString.Invariant($"The catalog says {stated:0.#} HRC.") : "The blank is delivered soft.";
     }
 
     private static string On(HardnessScale scale, HardnessReading reading)
@@ -33,7 +33,9 @@ public static class HardnessWords
         return reading.Value >= End(window.Least) && !(window.Most is { } most && reading.Value > End(most));
     }
 
-    private static string Window(HardnessWindow window) => window.Most is { } most ? $"{window.Least:0.#} to {most:0.#} {Scale(window)}" : $"least of {window.Least:0.#} {Scale(window)}";
+    private static string Window(HardnessWindow window) => window.Most is { } most
+        ? FormattableString.Invariant($"{window.Least:0.#} to {most:0.#} {Scale(window)}")
+        : FormattableString.Invariant($"least of {window.Least:0.#} {Scale(window)}");
 
     private static string Scale(HardnessWindow window) => window.Scale.ToString().ToUpperInvariant();
 }

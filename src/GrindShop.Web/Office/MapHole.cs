@@ -38,5 +38,5 @@ public sealed record MapHole(IReadOnlyList<MapDot> Dots)
         return least == most ? Figure(least) : $"{Figure(least)} to {Figure(most)}";
     }
 
-    private static string Figure(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
+    internal static string Figure(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
 }

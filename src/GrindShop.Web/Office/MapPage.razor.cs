@@ -1,3 +1,4 @@
+using System.Globalization;
 using GrindShop.Lobes;
 using GrindShop.Shop.Engines;
 using GrindShop.Shop.Feasibility;
@@ -52,9 +53,8 @@ public sealed partial class MapPage : LivePage
             return;
         var regions = await Map.RegionsAsync(family, Kind, _shown.GivenUp / 1000.0);
         var history = await Book.HistoryAsync(family, Now.AddMonths(-_shown.Months));
-        var available = await Catalog.AvailableAsync();
-        var shown = regions.Where(region => available.ContainsKey(region.Blank.Part.Id) || !content.Succession.IsReplaced(region.Blank.Part)).ToList();
-        _picture = await Task.Run(() => Draw(family, content, shown, history, available));
+        var stocked = await Catalog.StockedAsync(family);
+        _picture = await Task.Run(() => Draw(family, content.Rules, regions, history, stocked));
     }
 
     protected override Task OnParametersSetAsync()
@@ -67,11 +67,11 @@ public sealed partial class MapPage : LivePage
 
     private FollowerKind Kind => _shown.Lifter == "flat" ? FollowerKind.Flat : FollowerKind.Roller;
 
-    private MapPicture Draw(EngineFamily family, CatalogContent content, IReadOnlyList<BlankRegion> regions, ShelfHistory history, IReadOnlyDictionary<int, int> available)
+    private MapPicture Draw(EngineFamily family, ShopRules rules, IReadOnlyList<BlankRegion> regions, ShelfHistory history, IReadOnlyList<StockedBlank> stocked)
     {
-        var stocked = content.Blanks.Where(blank => blank.Part.EngineFamily.Code == family.Code && (available.ContainsKey(blank.Part.Id) || !content.Succession.IsReplaced(blank.Part))).Select(blank => new StockedBlank(blank, available.GetValueOrDefault(blank.Part.Id))).ToList();
-        var shown = regions.Select((region, i) => new MapBlank(Letter(i), region, available.GetValueOrDefault(region.Blank.Part.Id)));
-        var dots = history.Demands.Where(demand => demand.Grind.Lifter.IsRoller() == (Kind == FollowerKind.Roller)).Select(demand => Dot(demand, FeasibilityJudge.Judge(demand.Grind, family, stocked, content.Rules)));
+        var available = stocked.GroupBy(blank => blank.Blank.Part.PartNumber).ToDictionary(part => part.Key, part => part.Sum(blank => blank.Available));
+        var shown = regions.Where(region => available.ContainsKey(region.Blank.Part.PartNumber)).Select((region, i) => new MapBlank(Letter(i), region, available[region.Blank.Part.PartNumber]));
+        var dots = history.Demands.Where(demand => demand.Grind.Lifter.IsRoller() == (Kind == FollowerKind.Roller)).Select(demand => Dot(demand, FeasibilityJudge.Judge(demand.Grind, family, stocked, rules)));
         return new MapPicture([.. shown], [.. dots]);
     }
 
@@ -81,6 +81,8 @@ public sealed partial class MapPage : LivePage
         Verdict.SpecialOrder => MapService.ToOrder,
         _ => MapService.None,
     }, answer.Best?.PartNumber);
+
+    private static string Thousandths(int thousandths) => (thousandths / 1000.0).ToString(".000", CultureInfo.InvariantCulture);
 
     private static string Letter(int i) => i < 26 ? ((char)('A' + i)).ToString() : Letter(i / 26 - 1) + Letter(i % 26);
 

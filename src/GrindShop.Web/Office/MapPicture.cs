@@ -77,6 +77,8 @@ public sealed class MapPicture
 
     public (double X, double Y) Place(double durationCrankDeg, double separationCamDeg) => (X.At(durationCrankDeg), -Y.At(separationCamDeg));
 
-    /// <summary>Wishes that no region of a blank in stock reaches: the holes in the shelf.</summary>
-    public int InHoles => Dots.Count(dot => !Blanks.Any(blank => blank.Available > 0 && blank.Region.Holds(dot.DurationCrankDeg, dot.SeparationCamDeg)));
+    public int Cams => Dots.Sum(dot => dot.Demand.Quantity);
+
+    /// <summary>Cams wished for that no region of a blank in stock reaches: the holes in the shelf.</summary>
+    public int InHoles => Dots.Where(dot => !Blanks.Any(blank => blank.Available > 0 && blank.Region.Holds(dot.DurationCrankDeg, dot.SeparationCamDeg))).Sum(dot => dot.Demand.Quantity);
 }
