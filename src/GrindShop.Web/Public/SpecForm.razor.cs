@@ -161,7 +161,7 @@ public sealed partial class SpecForm
         _renewing = true;
         try
         {
-            while (_answered != _changes)
+            while (_answered != _changes && !HasLeft)
             {
                 await RenewAsync(_typing.Next());
                 StateHasChanged();
@@ -176,10 +176,17 @@ public sealed partial class SpecForm
     private async Task RenewAsync(CancellationToken cancel)
     {
         var changes = _changes;
-        (_families, _prices) = ((await Catalog.ContentAsync(cancel)).Families, await Prices.PriceRulesAsync(cancel));
-        await ReadAsync();
-        await JudgeAsync(cancel);
-        _answered = Math.Max(_answered, changes);
+        try
+        {
+            (_families, _prices) = ((await Catalog.ContentAsync(cancel)).Families, await Prices.PriceRulesAsync(cancel));
+            await ReadAsync();
+            await JudgeAsync(cancel);
+            _answered = Math.Max(_answered, changes);
+        }
+        catch (OperationCanceledException)
+        {
+            // Something newer was asked; unless that was answered by the newest state, this is done again.
+        }
     }
 
     private async Task ReadAsync()

@@ -63,7 +63,7 @@ public sealed class RuleEffectTests(StaffShop shop) : IClassFixture<StaffShop>
     private static async Task<IRenderedComponent<SpecForm>> DescribedAsync(BunitContext browser)
     {
         var page = browser.Render<SpecForm>();
-        page.WaitForState(() => page.FindAll("#engine-family option").Count > 1, Patience);
+        page.WaitForState(() => page.FindAll("form.asked > fieldset:not([disabled]) #engine-family option").Count > 1, Patience);
         await page.InvokeAsync(() => page.Find("#engine-family").ChangeAsync("RV8-R"));
         await page.InvokeAsync(() => page.Find("#lifter").ChangeAsync("HydraulicRoller"));
         await page.InvokeAsync(() => page.Find("#distributor-gear").ChangeAsync("Bronze"));
