@@ -28,6 +28,7 @@ public sealed class BuyingTests(Browser browser) : IClassFixture<Browser>
         await Expect(owner.Locator("#want-quantity")).ToHaveValueAsync("7");
         await owner.FillAsync("#want-quantity", "8");
         await owner.ClickAsync("#want");
+        await Expect(owner.Locator("#want-price-hint")).ToContainTextAsync("By the terms for 8:");
         await Expect(owner.Locator("#said")).ToContainTextAsync($"{Part} stands on the draft");
         await owner.ClickAsync("#send");
         await Expect(owner.Locator("#state")).ToHaveTextAsync("sent");

@@ -42,8 +42,8 @@ public class MapHoleTests
         Assert.Equal((7, 7), (new MapPicture([], dots).Cams, new MapPicture([], dots).InHoles));
 
         var blank = PreparedBlank.Of(Demo.Blanks.Single(part => part.PartNumber == "RV8R-516-08"));
-        var (region, nominal) = (BlankRegion.Of(blank, Family, new ShopRules(Demo.Settings, Demo.Rules), .040), blank.Part.Nominal!);
-        dots = [Dot("C1", nominal.Intake.DurationAt050CrankDeg, nominal.LobeSeparationCamDeg, 4, MapService.FromStock), Dot("C2", nominal.Intake.DurationAt050CrankDeg, nominal.LobeSeparationCamDeg + 6, 3, MapService.None)];
+        var (region, nominal) = (BlankRegion.Of(blank, Family, new ShopRules(Demo.Settings, Demo.Rules), .010), blank.Part.Nominal!);
+        dots = [Dot("C1", nominal.Intake.DurationAt050CrankDeg, nominal.LobeSeparationCamDeg, 4, MapService.FromStock), Dot("C2", nominal.Intake.DurationAt050CrankDeg + 44, nominal.LobeSeparationCamDeg, 3, MapService.None)];
         Assert.Equal((7, 3), (new MapPicture([new MapBlank("A", region, 1)], dots).Cams, new MapPicture([new MapBlank("A", region, 1)], dots).InHoles));
     }
 
