@@ -10,12 +10,16 @@ internal static class ContactChange
     /// <summary>Stands where letters that wait have nowhere to go any more.</summary>
     private const string Nowhere = "no address";
 
-    public static async Task<Outcome<Order>> DoAsync(ShopDb db, Order order, Contact contact, string by, DateTimeOffset at, CancellationToken cancel)
+    /// <param name="newPage">The order's page gets another address, because somebody else may have the old one.</param>
+    public static async Task<Outcome<Order>> DoAsync(ShopDb db, Order order, Contact contact, bool newPage, string by, DateTimeOffset at, CancellationToken cancel)
     {
         if (EnquiryCheck.ContactProblems(contact, order.Channel).FirstOrDefault() is { } problem)
             return new Refusal("badContact", problem.Message);
         var (was, now) = (EnquiryCheck.Email(order.Contact), EnquiryCheck.Email(contact));
-        var outcome = order.CorrectContact(contact, await CustomerAsync(db, order, contact, at, cancel), by, at);
+        var code = order.TrackingCode;
+        var outcome = order.CorrectContact(contact, await CustomerAsync(db, order, contact, at, cancel), newPage ? OrderNumbers.DrawTrackingCode() : null, by, at);
+        if (outcome.Succeeded && newPage)
+            await Unsent(db, order.Number).ExecuteUpdateAsync(set => set.SetProperty(mail => mail.Text, mail => mail.Text.Replace(code, order.TrackingCode)), cancel);
         if (outcome.Succeeded && was != now)
             await RedirectAsync(db, order.Number, now, cancel);
         return outcome;
@@ -36,9 +40,13 @@ internal static class ContactChange
         return customer;
     }
 
+    /// <summary>Letters of the order that are not out yet, or may not be.</summary>
+    private static IQueryable<OutgoingMail> Unsent(ShopDb db, string number) =>
+        db.OutgoingMails.Where(mail => mail.OrderNumber == number && (mail.State == MailState.Waiting || mail.State == MailState.Failed || mail.State == MailState.Unsure));
+
     private static Task RedirectAsync(ShopDb db, string number, string? to, CancellationToken cancel)
     {
-        var unsent = db.OutgoingMails.Where(mail => mail.OrderNumber == number && (mail.State == MailState.Waiting || mail.State == MailState.Failed || mail.State == MailState.Unsure));
+        var unsent = Unsent(db, number);
         return to is not null
             ? unsent.ExecuteUpdateAsync(set => set.SetProperty(mail => mail.To, to), cancel)
             : unsent.ExecuteUpdateAsync(set => set.SetProperty(mail => mail.To, Nowhere).SetProperty(mail => mail.State, MailState.Failed)

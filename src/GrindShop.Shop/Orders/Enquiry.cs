@@ -59,5 +59,7 @@ public sealed record Enquiry
 public sealed record OrderNumbers(string Number, string TrackingCode)
 {
     /// <param name="sequence">The next value of the database's order sequence.</param>
-    public static OrderNumbers Next(long sequence) => new($"C{sequence}", SecretCode.Draw(14));
+    public static OrderNumbers Next(long sequence) => new($"C{sequence}", DrawTrackingCode());
+
+    internal static string DrawTrackingCode() => SecretCode.Draw(14);
 }

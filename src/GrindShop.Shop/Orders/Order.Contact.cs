@@ -9,13 +9,19 @@ public sealed partial class Order
 
     /// <summary>Name and addresses are put right, whatever the order's state; what is written from now on goes to the new address.</summary>
     /// <param name="customer">Who it is, now that the address is right.</param>
-    internal Outcome<Order> CorrectContact(Contact contact, Customer customer, string by, DateTimeOffset at)
+    /// <param name="trackingCode">From now on the order's page opens by this one alone; null leaves it as it is.</param>
+    internal Outcome<Order> CorrectContact(Contact contact, Customer customer, string? trackingCode, string by, DateTimeOffset at)
     {
         var changes = ContactChanges(Contact, contact);
-        if (changes.Count == 0)
+        if (changes.Count == 0 && trackingCode is null)
             return new Refusal("noChange", "Name and addresses stand there like this already.");
-        (Contact, Customer) = (contact, customer);
-        Note(OrderEventKind.ContactCorrected, by, at, $"Contact corrected: {string.Join("; ", changes.Select(change => $"{change.Name} {change.Was ?? "none"} -> {change.Now ?? "none"}"))}.");
+        (Contact, Customer, TrackingCode) = (contact, customer, trackingCode ?? TrackingCode);
+        string[] said =
+        [
+            .. changes.Count == 0 ? [] : new[] { $"Contact corrected: {string.Join("; ", changes.Select(change => $"{change.Name} {change.Was ?? "none"} -> {change.Now ?? "none"}"))}." },
+            .. trackingCode is null ? [] : new[] { "The customer's page has a new address; the old one opens nothing any more." },
+        ];
+        Note(OrderEventKind.ContactCorrected, by, at, string.Join(' ', said));
         return this;
     }
 

@@ -136,8 +136,9 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         ChangeAsync(number, version, order => order.Decline(why, by, clock.GetUtcNow()), cancel);
 
     /// <summary>Puts name, e-mail address and phone right; letters that are not out yet go to the new address too.</summary>
-    public Task<Outcome<Order>> CorrectContactAsync(string number, uint version, Contact contact, string by, CancellationToken cancel = default) =>
-        ChangeAsync(number, version, (db, order) => ContactChange.DoAsync(db, order, contact, by, clock.GetUtcNow(), cancel), cancel);
+    /// <param name="newPage">The customer's page gets another address, because somebody else may have the old one.</param>
+    public Task<Outcome<Order>> CorrectContactAsync(string number, uint version, Contact contact, string by, bool newPage = false, CancellationToken cancel = default) =>
+        ChangeAsync(number, version, (db, order) => ContactChange.DoAsync(db, order, contact, newPage, by, clock.GetUtcNow(), cancel), cancel);
 
     /// <summary>Writes to the customer in the desk's own words.</summary>
     public Task<Outcome<Order>> WriteToAsync(string number, uint version, string message, string by, CancellationToken cancel = default) =>

@@ -58,6 +58,22 @@ public sealed class ContactTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Link_that_a_stranger_may_have_opens_nothing_any_more_and_no_letter_tells_it()
+    {
+        Assert.Null((await _shop.Desk.CorrectContactAsync(_order.Number, (await FindAsync()).Version, Right, "Petra", newPage: true)).Refusal);
+
+        var order = await FindAsync();
+        Assert.NotEqual(_order.TrackingCode, order.TrackingCode);
+        Assert.Null(await _shop.Desk.TrackAsync(_order.TrackingCode));
+        Assert.Equal(order.Number, (await _shop.Desk.TrackAsync(order.TrackingCode))!.Number);
+        var mail = Assert.Single(await MailsAsync());
+        Assert.Equal(Right.Email, mail.To);
+        Assert.Contains(order.TrackingCode, mail.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(_order.TrackingCode, mail.Text, StringComparison.Ordinal);
+        Assert.Contains(order.History, line => line.What.EndsWith("the old one opens nothing any more.", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Address_that_is_taken_out_gets_nothing_more()
     {
         Assert.Null((await CorrectAsync(Right with { Email = null, Phone = "555 0142 77" })).Refusal);

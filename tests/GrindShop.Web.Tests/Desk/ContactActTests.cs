@@ -2,6 +2,7 @@ using Bunit;
 using GrindShop.Shop.Mail;
 using GrindShop.Shop.Orders;
 using GrindShop.Web.Desk;
+using GrindShop.Web.Public;
 using GrindShop.Web.Security;
 
 namespace GrindShop.Web.Tests.Desk;
@@ -49,6 +50,25 @@ public sealed class ContactActTests(StaffShop shop) : IClassFixture<StaffShop>
         page.WaitForState(() => page.FindAll("#load-newer").Count == 0, Patience);
 
         Assert.Equal(("right@heard.example", "555 0142 77"), (await FindAsync(StaffShop.Quoted)).Contact is var contact ? (contact.Email, contact.Phone) : default);
+    }
+
+    [Fact]
+    public async Task Page_that_a_stranger_may_know_gets_another_link()
+    {
+        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        var old = (await FindAsync(StaffShop.InWork)).TrackingCode;
+        var page = Open(browser, StaffShop.InWork);
+        await page.InvokeAsync(() => page.Find("#new-page").ChangeAsync(true));
+        await page.InvokeAsync(() => page.Find("#save-contact").ClickAsync());
+        page.WaitForState(() => page.FindAll("#said").Count == 1, Patience);
+
+        var now = (await FindAsync(StaffShop.InWork)).TrackingCode;
+        Assert.NotEqual(old, now);
+        Assert.Contains($"/track/{now}", page.Markup, StringComparison.Ordinal);
+        Assert.DoesNotContain(old, page.Markup, StringComparison.Ordinal);
+        await using var visitor = shop.Browser("nobody");
+        var gone = visitor.Render<Track>(parts => parts.Add(track => track.Code, old));
+        gone.WaitForAssertion(() => Assert.Equal("No order has this code", gone.Find("h1").TextContent), Patience);
     }
 
     [Fact]
