@@ -1,3 +1,4 @@
+using System.Globalization;
 using GrindShop.Shop.Records;
 using GrindShop.Web.Api;
 using GrindShop.Web.Security;
@@ -25,6 +26,8 @@ public sealed class Program
 
     private static async Task RunAsync(string[] args)
     {
+        // Inches and dollars are written with a point, in whatever country the server stands.
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
         var builder = WebApplication.CreateBuilder(args);
         builder.WebHost.UseStaticWebAssets();
         if (string.IsNullOrEmpty(builder.Configuration["urls"]) && string.IsNullOrEmpty(builder.Configuration["http_ports"]))

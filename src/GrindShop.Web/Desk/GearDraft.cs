@@ -1,5 +1,6 @@
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Orders;
+using GrindShop.Web.Shell;
 
 namespace GrindShop.Web.Desk;
 

@@ -65,7 +65,7 @@ public sealed partial class RevisionForm
     private IReadOnlyList<SpecChange> Changes =>
     [
         .. SpecChange.Between(Cam.Spec, _typing.Reading.Spec),
-        .. _quantity == Cam.Quantity ? [] : new[] { new SpecChange("Pieces", Pieces(Cam.Quantity), Pieces(_quantity)) },
+        .. _quantity == Cam.Quantity ? [] : new[] { new SpecChange("Pieces", OrderWords.Pieces(Cam.Quantity), OrderWords.Pieces(_quantity)) },
         .. Part == Cam.QuotedPartNumber ? [] : new[] { new SpecChange("Blank", Cam.QuotedPartNumber, Part) },
         .. _promise == Order.PromisedOn ? [] : new[] { new SpecChange("Promised", Order.PromisedOn is { } day ? Shell.Say.Day(day) : null, Shell.Say.Day(_promise)) },
     ];
@@ -94,13 +94,9 @@ public sealed partial class RevisionForm
     /// <summary>What somebody else has agreed meanwhile is taken over where it was not typed over here.</summary>
     protected override void OnParametersSet()
     {
-        var now = (Cam.Quantity, Order.PromisedOn ?? Today);
+        var now = (Quantity: Cam.Quantity, Promise: Order.PromisedOn ?? Today);
         var isOther = _typing.Follow(Cam.Spec) || now != _seen;
-        if (_quantity == _seen.Quantity)
-            _quantity = Cam.Quantity;
-        if (_promise == _seen.Promise)
-            _promise = Order.PromisedOn ?? Today;
-        _seen = now;
+        (_quantity, _promise, _seen) = (Shell.Carry.Of(_seen.Quantity, _quantity, now.Quantity), Shell.Carry.Of(_seen.Promise, _promise, now.Promise), now);
         if (isOther)
             Look();
     }
@@ -151,8 +147,6 @@ public sealed partial class RevisionForm
         _busy = false;
         await Acted.InvokeAsync();
     }
-
-    private static string Pieces(int quantity) => quantity == 0 ? "none, taken out" : $"{quantity}";
 
     /// <summary>A form that says the same is the same specification, however its numbers were written.</summary>
     private CamSpec SameAs(CamSpec read) => SpecChange.Between(Cam.Spec, read).Count == 0 ? Cam.Spec : read;

@@ -1,5 +1,6 @@
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
+using GrindShop.Web.Shell;
 
 namespace GrindShop.Web.Desk;
 
@@ -49,10 +50,4 @@ public sealed class WorkDraft
         Measured.Follow(was.Measured, newer.Measured);
         Gear.Follow(was.Gear, newer.Gear);
     }
-}
-
-/// <summary>One field that two people may change at once.</summary>
-internal static class Carry
-{
-    public static T Of<T>(T was, T typed, T newer) => EqualityComparer<T>.Default.Equals(typed, was) ? newer : typed;
 }

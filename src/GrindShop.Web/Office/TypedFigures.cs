@@ -1,3 +1,5 @@
+using GrindShop.Web.Shell;
+
 namespace GrindShop.Web.Office;
 
 /// <summary>The figures of a form by their names: as they were read, and what is typed over them.</summary>
@@ -17,8 +19,7 @@ public sealed class TypedFigures(IReadOnlyDictionary<string, string> read)
     {
         var changed = newer.Where(figure => figure.Value != _read[figure.Key]).Select(figure => $"{figure.Key} from {Say(_read[figure.Key])} to {Say(figure.Value)}").ToList();
         foreach (var (name, figure) in newer)
-            if (_typed[name] == _read[name])
-                _typed[name] = figure;
+            _typed[name] = Carry.Of(_read[name], _typed[name], figure);
         _read = newer;
         return changed.Count == 0
             ? "Somebody else saved this in the meantime and changed no figure. What you typed is kept; save it again."

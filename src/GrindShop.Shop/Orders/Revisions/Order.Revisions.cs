@@ -71,7 +71,7 @@ public sealed partial class Order
         .. SpecChange.Between(cam.Spec, terms.Spec),
         .. new[]
         {
-            new SpecChange("Pieces", Said(cam.Quantity), Said(terms.Quantity ?? cam.Quantity)),
+            new SpecChange("Pieces", OrderWords.Pieces(cam.Quantity), OrderWords.Pieces(terms.Quantity ?? cam.Quantity)),
             new SpecChange("Blank", cam.QuotedPartNumber, terms.PartNumber),
             new SpecChange("Price", PriceRules.Dollars(Price), PriceRules.Dollars(Price + terms.PriceChange)),
             new SpecChange("Promised", Day(PromisedOn), Day(terms.PromisedOn)),
@@ -81,8 +81,6 @@ public sealed partial class Order
     private static bool IsOtherCam(OrderCam cam, CamSpec spec, FeasibilityAnswer? answer) => cam.Answer is { Grind: var grind } && answer is not null
         ? grind != answer.Grind
         : cam.Spec with { Notes = null, Use = null } != spec with { Notes = null, Use = null };
-
-    private static string Said(int pieces) => pieces == 0 ? "none, taken out" : pieces.ToString(CultureInfo.InvariantCulture);
 
     private static string Short(SpecChange change) => $"{change.Name}: {change.Was ?? "blank"} → {change.Now ?? "blank"}";
 

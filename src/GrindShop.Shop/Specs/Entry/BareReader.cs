@@ -22,7 +22,7 @@ internal static class BareReader
         if (pair.Second is not { } second)
         {
             if (draft.Take(at, pair.Next, CamField.Separation, pair.First.Value) && IsStrange(draft.Text, pair.Next))
-                draft.Doubt(at, pair.Next, $"Is {pair.First.Value:0.##} the lobe separation? It is taken so.");
+                draft.Doubt(at, pair.Next, FormattableString.Invariant($"Is {pair.First.Value:0.##} the lobe separation? It is taken so."));
             return pair.Next - at;
         }
         var first = pair.First.Next;
@@ -46,7 +46,7 @@ internal static class BareReader
         if (pair.Second is not null || !pair.First.Within(LeastRatio, MostRatio))
             return 0;
         if (draft.Take(at, pair.Next, CamField.Rocker, pair.First.Value))
-            draft.Doubt(at, pair.Next, $"Is {pair.First.Value:0.##} the rocker ratio? It is taken so.");
+            draft.Doubt(at, pair.Next, FormattableString.Invariant($"Is {pair.First.Value:0.##} the rocker ratio? It is taken so."));
         return pair.Next - at;
     }
 

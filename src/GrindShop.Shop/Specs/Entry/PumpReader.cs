@@ -30,12 +30,9 @@ internal static class PumpReader
         return pump.Pump == Pump.Bare || IsDenied(text, at) ? Ask(draft, at, pump.Next) : Take(draft, at, pump.Next, pump.Pump == Pump.ByCam);
     }
 
-    private static int Behind(EntryText text, int at)
-    {
-        for (var most = at + 2; at < most && text.Is(at, Between) && !text[at].OpensLine;)
-            at++;
-        return at;
-    }
+    /// <summary>Behind up to two small words: "don't need the pump".</summary>
+    private static int Behind(EntryText text, int at) =>
+        Enumerable.Range(0, 2).Aggregate(at, (next, _) => text.Is(next, Between) && !text[next].OpensLine ? next + 1 : next);
 
     private static (Pump Pump, int Next)? Named(EntryText text, int at)
     {

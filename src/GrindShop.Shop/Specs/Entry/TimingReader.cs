@@ -25,7 +25,7 @@ internal static class TimingReader
         if (sign.Text == "-")
         {
             draft.Take(at, lsa.Next, CamField.Separation, lsa.Value);
-            draft.Doubt(lsa.Next, to, $"Is the cam {shift.Value:0.##} degrees retarded, or {shift.Value:0.##} advanced?");
+            draft.Doubt(lsa.Next, to, FormattableString.Invariant($"Is the cam {shift.Value:0.##} degrees retarded, or {shift.Value:0.##} advanced?"));
         }
         else if (draft.Take(at, lsa.Next, CamField.Separation, lsa.Value))
             draft.Take(lsa.Next, to, CamField.Advance, shift.Value);
@@ -112,7 +112,7 @@ internal static class TimingReader
     private static int Take(EntryDraft draft, int from, int to, TimingKind kind, double value)
     {
         if (kind == TimingKind.Centerline)
-            draft.Doubt(from, to, $"Is {value:0.##} the intake centreline? It is taken so.");
+            draft.Doubt(from, to, FormattableString.Invariant($"Is {value:0.##} the intake centreline? It is taken so."));
         if (kind == TimingKind.ExhaustCenterline)
             return ExhaustCenterline(draft, from, to, value);
         var field = kind switch
