@@ -9,23 +9,28 @@ using Microsoft.Extensions.DependencyInjection;
 namespace GrindShop.Web.Tests.Desk;
 
 /// <summary>Two people of the desk on the work of one cam.</summary>
-public sealed class CamWorkTests(StaffShop shop) : IClassFixture<StaffShop>
+public sealed class CamWorkTests : IAsyncLifetime
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    private readonly StaffShop _shop = new();
+
+    public Task InitializeAsync() => _shop.InitializeAsync();
+
+    public Task DisposeAsync() => _shop.DisposeAsync();
 
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
     public async Task What_is_half_typed_stays_when_another_page_saves(bool isHeard)
     {
-        await using var imkas = shop.Browser("Imka Tolland", Policies.Desk);
-        await using var piers = shop.Browser("Piers Oakham", Policies.Desk);
+        await using var imkas = _shop.Browser("Imka Tolland", Policies.Desk);
+        await using var piers = _shop.Browser("Piers Oakham", Policies.Desk);
         await SetAsync(new CamEntry { Kind = WorkKind.Regrind, Spec = (await FindAsync()).First.Spec, Quantity = 1, ReceivedCondition = "Worn." });
         var listener = imkas.Services.GetRequiredService<ChangeListener>();
         if (isHeard)
         {
             await listener.StartAsync(default);
-            await shop.IsListeningAsync();
+            await _shop.IsListeningAsync();
         }
         var (hers, his) = (Open(imkas), Open(piers));
         await ChangeAsync(hers, "#m-circle", "1.125");
@@ -65,12 +70,12 @@ public sealed class CamWorkTests(StaffShop shop) : IClassFixture<StaffShop>
     public async Task Own_question_is_about_the_cam_that_was_chosen_and_by_default_about_the_first_that_is_there()
     {
         var order = await FindAsync();
-        var desk = shop.Get<OrderDesk>();
+        var desk = _shop.Get<OrderDesk>();
         foreach (var _ in Enumerable.Range(0, 2))
             Assert.Null((await desk.AddCamAsync(order.Number, (await FindAsync()).Version, order.First.Entry with { Kind = WorkKind.NewGrind }, "Piers Oakham")).Refusal);
         Assert.Null((await desk.RemoveCamAsync(order.Number, (await FindAsync()).Version, 1, "Piers Oakham")).Refusal);
         var (first, last) = ((await FindAsync()).Cams[0].Ordinal, (await FindAsync()).Cams[^1].Ordinal);
-        await using var browser = shop.Browser("Imka Tolland", Policies.Desk);
+        await using var browser = _shop.Browser("Imka Tolland", Policies.Desk);
         var page = Open(browser);
 
         foreach (var (words, choose, about) in new[] { ("Which boat?", false, first), ("Which gear?", true, last) })
@@ -97,9 +102,9 @@ public sealed class CamWorkTests(StaffShop shop) : IClassFixture<StaffShop>
 
     private static string? Value(IRenderedComponent<OrderPage> page, string selector) => page.Find(selector).GetAttribute("value");
 
-    private async Task SetAsync(CamEntry entry) => Assert.Null((await shop.Get<OrderDesk>().SetWorkAsync(StaffShop.New, (await FindAsync()).Version, (await FindAsync()).First.Ordinal, entry, "Piers Oakham")).Refusal);
+    private async Task SetAsync(CamEntry entry) => Assert.Null((await _shop.Get<OrderDesk>().SetWorkAsync(StaffShop.New, (await FindAsync()).Version, (await FindAsync()).First.Ordinal, entry, "Piers Oakham")).Refusal);
 
-    private async Task<Order> FindAsync() => (await shop.Get<OrderDesk>().FindAsync(StaffShop.New))!;
+    private async Task<Order> FindAsync() => (await _shop.Get<OrderDesk>().FindAsync(StaffShop.New))!;
 
     private static IRenderedComponent<OrderPage> Open(BunitContext browser)
     {

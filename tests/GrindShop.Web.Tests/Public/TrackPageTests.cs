@@ -5,6 +5,7 @@ using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using GrindShop.Web.Public;
 using GrindShop.Web.Tests.Desk;
+using GrindShop.Web.Tests.Settings;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 
@@ -42,8 +43,8 @@ public sealed class TrackPageTests(StaffShop shop) : IClassFixture<StaffShop>
         var listener = browser.Services.GetRequiredService<ChangeListener>();
         await listener.StartAsync(default);
         await shop.IsListeningAsync();
-        var order = await shop.Get<OrderDesk>().FindAsync(StaffShop.New);
-        var page = Open(browser, order!.TrackingCode);
+        var order = await FileAsync();
+        var page = Open(browser, order.TrackingCode);
         await shop.Get<OrderDesk>().DeclineAsync(order.Number, order.Version, "No blank has the metal for it.", "Imka Tolland");
         page.WaitForState(() => page.Markup.Contains("No blank has the metal for it.", StringComparison.Ordinal), Patience);
         Assert.DoesNotContain("Imka Tolland", page.Markup);
@@ -74,8 +75,8 @@ public sealed class TrackPageTests(StaffShop shop) : IClassFixture<StaffShop>
     public async Task A_no_of_the_customers_is_not_told_as_the_shops()
     {
         await using var browser = shop.Browser("nobody");
-        var order = await shop.Get<OrderDesk>().FindAsync(StaffShop.New);
-        Assert.Null((await shop.Get<OrderDesk>().TakeNoAsync(order!.Number, order.Version, "Sold the boat.", "Imka Tolland")).Refusal);
+        var order = await FileAsync();
+        Assert.Null((await shop.Get<OrderDesk>().TakeNoAsync(order.Number, order.Version, "Sold the boat.", "Imka Tolland")).Refusal);
         var page = Open(browser, order.TrackingCode);
         Assert.Contains("You said no to this order", page.Markup, StringComparison.Ordinal);
         Assert.DoesNotContain("cannot make", page.Markup, StringComparison.Ordinal);
@@ -93,6 +94,8 @@ public sealed class TrackPageTests(StaffShop shop) : IClassFixture<StaffShop>
     }
 
     private static string Day(DateOnly? day) => day!.Value.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    private async Task<Order> FileAsync() => (await shop.Get<SpecIntake>().SubmitAsync(Some.Enquiry, "customer")).Order!;
 
     /// <summary>Nothing of the part may be taken any more.</summary>
     private async Task HoldBackAsync(string part)
