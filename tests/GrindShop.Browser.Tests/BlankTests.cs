@@ -41,7 +41,7 @@ public sealed class BlankTests(Browser browser) : IClassFixture<Browser>
         await owner.ChooseFileAsync("#csv", Csv(header, row.Replace("toTheBarrel", "everywhere", StringComparison.Ordinal), rows[1], row.Replace("UV6O-HI-01", "UV6O NEW", StringComparison.Ordinal)));
         await Expect(owner.Locator("#wrong tbody tr", new() { HasText = "everywhere" })).ToContainTextAsync("Line 2");
         await Expect(owner.Locator("#wrong tbody tr", new() { HasText = "Line 4" })).ToContainTextAsync("partNumber");
-        await owner.PicturesAsync("import-wrong");
+        await owner.LookAsync("import-wrong");
         await Expect(owner.Locator("#apply")).ToHaveCountAsync(0);
 
         await owner.ChooseFileAsync("#csv", Csv(header, row.Replace(",48.05,", ",49.5,", StringComparison.Ordinal), rows[1], row.Replace("UV6O-HI-01", "UV6O-HI-91", StringComparison.Ordinal)));

@@ -10,6 +10,10 @@ public sealed class Browser : IAsyncLifetime
     private static readonly string[] Arguments =
         ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
+    private static readonly string Executable = Environment.GetEnvironmentVariable("CHROMIUM") is { Length: > 0 } named
+        ? named
+        : new[] { "/usr/bin/chromium-headless-shell", "/usr/bin/chromium" }.First(File.Exists);
+
     private readonly Dictionary<Person, string> _signedIn = [];
     private IPlaywright _playwright = null!;
     private IBrowser _chromium = null!;
@@ -24,7 +28,7 @@ public sealed class Browser : IAsyncLifetime
         Address = App.Listen();
         _playwright = await Playwright.CreateAsync();
         Assertions.SetDefaultExpectTimeout(20_000);
-        _chromium = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM") ?? "/usr/bin/chromium", Args = Arguments });
+        _chromium = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Executable, Args = Arguments });
     }
 
     public async Task DisposeAsync()
@@ -108,27 +112,6 @@ internal static class Pages
             await page.Keyboard.PressAsync("Tab");
         }
         Assert.Fail($"#{id} is not reached by Tab.");
-    }
-
-    /// <summary>A look at the page on a phone, a tablet and a desk, where GRINDSHOP_PICTURES names a folder.</summary>
-    public static async Task PicturesAsync(this IPage page, string name)
-    {
-        if (Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES") is not { Length: > 0 })
-            return;
-        var before = page.ViewportSize!;
-        foreach (var width in new[] { 390, 1024, 1440 })
-        {
-            await page.SetViewportSizeAsync(width, 900);
-            await page.PictureAsync($"{name}-{width}");
-        }
-        await page.SetViewportSizeAsync(before.Width, before.Height);
-    }
-
-    /// <summary>A look at the page, where GRINDSHOP_PICTURES names a folder.</summary>
-    public static async Task PictureAsync(this IPage page, string name)
-    {
-        if (Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES") is { Length: > 0 } folder)
-            await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}.png"), FullPage = true });
     }
 
     /// <summary>Waits until the browser tab keeps these words: they have gone to the shop and come back.</summary>

@@ -37,7 +37,7 @@ public sealed class CallTests(Browser browser) : IClassFixture<Browser>
         await Expect(page.Locator("#phone")).Not.ToHaveValueAsync("");
         await page.Keyboard.PressAsync("Alt+3");
         await page.Keyboard.TypeAsync("call back after five");
-        await page.PicturesAsync("call");
+        await page.LookAsync("call");
 
         await page.KeptInTabAsync("call back after five");
         await page.ReloadAsync();

@@ -1,4 +1,3 @@
-using Deque.AxeCore.Playwright;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
 using Microsoft.Extensions.DependencyInjection;
@@ -11,8 +10,6 @@ namespace GrindShop.Browser.Tests;
 /// <summary>The desk asks, the customer answers on the tracking page, the desk takes the answer over.</summary>
 public sealed class QuestionTests(Browser browser) : IClassFixture<Browser>
 {
-    private static readonly string? Pictures = Environment.GetEnvironmentVariable("GRINDSHOP_PICTURES");
-
     [Fact]
     public async Task A_question_goes_out_is_answered_and_its_answer_taken_over()
     {
@@ -23,7 +20,7 @@ public sealed class QuestionTests(Browser browser) : IClassFixture<Browser>
         await desk.FillAsync("#ask-own", "Will it see more than 7000 rpm?");
         await desk.ClickAsync("#preview");
         await Expect(desk.Locator("#preview-text")).ToContainTextAsync("Will it see more than 7000 rpm?");
-        await LookAsync(desk, "questions-desk");
+        await desk.LookAsync("questions-desk");
         await desk.ClickAsync("#ask");
         await Expect(desk.Locator("#state")).ToContainTextAsync("waiting");
 
@@ -37,20 +34,20 @@ public sealed class QuestionTests(Browser browser) : IClassFixture<Browser>
         await number.FillAsync("11 2");
         await customer.ClickAsync("#send-answers");
         await Expect(customer.Locator("#questions-problem")).ToBeVisibleAsync();
-        await LookAsync(customer, "questions-customer");
+        await customer.LookAsync("questions-customer");
         await number.FillAsync("110");
         await customer.ClickAsync("#send-answers");
         await Expect(customer.Locator("#answered")).ToBeVisibleAsync();
-        await LookAsync(customer, "questions-answered");
+        await customer.LookAsync("questions-answered");
 
         await Expect(desk.Locator("#asked")).ToContainTextAsync("110 cam degrees");
-        await LookAsync(desk, "questions-take");
+        await desk.LookAsync("questions-take");
         await desk.ClickAsync("#take-answers-1");
         await Expect(desk.Locator("#spec")).ToContainTextAsync("110 cam deg");
         await Expect(desk.Locator("#take-1")).ToHaveCountAsync(0);
         await desk.OpenAsync("/desk/mail");
         await Expect(desk.Locator("#outgoing")).ToContainTextAsync($"Order {order.Number}");
-        await LookAsync(desk, "mail-desk");
+        await desk.LookAsync("mail-desk");
     }
 
     private async Task<Order> SubmitAsync() => (await browser.App.Services.GetRequiredService<SpecIntake>().SubmitAsync(new Enquiry
@@ -68,19 +65,4 @@ public sealed class QuestionTests(Browser browser) : IClassFixture<Browser>
            where message.Subject?.StartsWith(subject, StringComparison.Ordinal) == true
            select message.TextBody ?? "",
     ];
-
-    /// <summary>Axe finds nothing and nothing is wider than the screen.</summary>
-    private static async Task LookAsync(IPage page, string name)
-    {
-        foreach (var width in new[] { 390, 1024, 1440 })
-        {
-            await page.SetViewportSizeAsync(width, 900);
-            if (Pictures is not null)
-                await page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, $"{name}-{width}.png"), FullPage = true });
-            var violations = (await page.RunAxe()).Violations;
-            Assert.True(violations.Length == 0, $"{name} at {width}: {string.Join("; ", violations.Select(found => $"{found.Id}: {found.Nodes[0].Html}"))}");
-            var overflow = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
-            Assert.True(overflow <= 0, $"{name} at {width} is {overflow} px wider than the screen.");
-        }
-    }
 }

@@ -29,7 +29,7 @@ public sealed partial class RepairTests(Browser browser) : IClassFixture<Browser
         await page.Keyboard.TypeAsync("Petra Lindenau");
         await page.TabToAsync("phone");
         await page.Keyboard.TypeAsync("555-555-0177");
-        await page.PicturesAsync("repair-call");
+        await page.LookAsync("repair-call");
         await page.Keyboard.PressAsync("Control+Enter");
         await page.WaitForURLAsync("**/desk/orders/C*");
 
@@ -37,7 +37,7 @@ public sealed partial class RepairTests(Browser browser) : IClassFixture<Browser
         await page.TabToAsync("adder-RUSH");
         await page.Keyboard.PressAsync("Space");
         await Expect(page.Locator("#edit-lines")).ToContainTextAsync("Rush");
-        await page.PicturesAsync("repair-order");
+        await page.LookAsync("repair-order");
         await page.TabToAsync("quote");
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator("#state")).ToHaveTextAsync("quoted");
@@ -50,7 +50,7 @@ public sealed partial class RepairTests(Browser browser) : IClassFixture<Browser
         await page.TabToAsync("came");
         await page.Keyboard.TypeAsync("three teeth gone, lobe 5 scuffed");
         await Expect(page.Locator("#came")).ToHaveValueAsync("three teeth gone, lobe 5 scuffed");
-        await page.PicturesAsync("repair-came");
+        await page.LookAsync("repair-came");
         await page.TabToAsync("start");
         await page.Keyboard.PressAsync("Enter");
 
@@ -59,7 +59,7 @@ public sealed partial class RepairTests(Browser browser) : IClassFixture<Browser
         Assert.Matches(Traveler(), string.Join(' ', paper.Split()));
         await page.OpenAsync((await page.Locator("a[href^='/track/']").First.GetAttributeAsync("href"))!);
         await Expect(page.Locator("main")).ToContainTextAsync("New gear pressed on");
-        await page.PicturesAsync("repair-track");
+        await page.LookAsync("repair-track");
     }
 
     [GeneratedRegex("three teeth gone.*M-14 52.*Press on.*pressed-on iron gear.*Press gear")]

@@ -14,7 +14,7 @@ public sealed class WalkInTests(Browser browser) : IClassFixture<Browser>
         await page.FillAsync("#name", "Alma Brandvold");
         await page.SelectOptionAsync("#channel", "WalkIn");
         await Expect(page.Locator("#no-address")).ToBeVisibleAsync();
-        await page.PicturesAsync("walk-in-call");
+        await page.LookAsync("walk-in-call");
         await page.ClickAsync("#take");
         await page.WaitForURLAsync("**/desk/orders/C*");
 
@@ -23,7 +23,7 @@ public sealed class WalkInTests(Browser browser) : IClassFixture<Browser>
         await Expect(page.Locator("#state")).ToHaveTextAsync("quoted");
         await page.ClickAsync("#to-tell summary");
         await Expect(page.Locator("#to-tell")).ToContainTextAsync("this is our price for your camshaft");
-        await page.PicturesAsync("walk-in-order");
+        await page.LookAsync("walk-in-order");
         var slip = await page.PaperAsync((await page.Locator("#slip").GetAttributeAsync("href"))!);
         Assert.Contains("Alma Brandvold", slip, StringComparison.Ordinal);
 
