@@ -40,6 +40,27 @@ public sealed class RevisionTests(Browser browser) : IClassFixture<Browser>
         await Expect(floor.Locator("#step-title")).ToContainTextAsync("ancelled");
     }
 
+    [Fact]
+    public async Task A_further_cam_is_drawn_up_looked_at_and_agreed()
+    {
+        var page = await browser.VisitAsync(Person.Desk);
+        await page.OpenAsync("/desk/orders/C1189");
+        await page.ClickAsync("#add-cam");
+        await Expect(page.Locator("#cam-2")).ToContainTextAsync("not agreed yet");
+        await page.LookAsync("cam-drawn-up");
+        await page.ClickAsync("#revise");
+        await Expect(page.Locator("#spec-title")).ToHaveTextAsync("Agree on cam 2");
+        await page.FillAsync("#revise-price", "180");
+        await page.FillAsync("#revise-price-why", "a second cam");
+        await page.FillAsync("#revise-why", "wants a spare");
+        await page.ClickAsync("#look");
+        await Expect(page.Locator("#effect")).ToContainTextAsync("1 of them waits for a blank.");
+        await page.LookAsync("cam-to-agree");
+        await page.ClickAsync("#agree");
+        await Expect(page.Locator("#revision-1")).ToContainTextAsync("a second cam");
+        await Expect(page.Locator("#cam-2")).Not.ToContainTextAsync("not agreed yet");
+    }
+
     private static async Task AgreeAsync(IPage page, params string[] fieldsAndTexts)
     {
         foreach (var pair in fieldsAndTexts.Chunk(2))

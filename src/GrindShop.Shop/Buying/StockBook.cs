@@ -1,4 +1,5 @@
 using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 

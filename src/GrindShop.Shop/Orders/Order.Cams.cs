@@ -36,6 +36,18 @@ public sealed partial class Order
     /// <summary>The first cam: the only one of most orders.</summary>
     public OrderCam First => _cams.MinBy(cam => cam.Ordinal)!;
 
+    /// <summary>
+    /// The cam was drawn up by the desk after acceptance and is not agreed yet: nothing is wanted of it until a revision says so, and the customer is
+    /// not told of it.
+    /// </summary>
+    public bool IsDrawnUp(OrderCam cam) => cam.Quantity == 0 && !_revisions.Exists(revision => revision.Cam == cam.Ordinal);
+
+    /// <summary>The cams that the customer knows of.</summary>
+    public IReadOnlyList<OrderCam> ToldCams => [.. Cams.Where(cam => !IsDrawnUp(cam))];
+
+    /// <summary>The specification that the customer knows of; empty for a cam that is only drawn up.</summary>
+    public CamSpec ToldSpec(OrderCam cam) => IsDrawnUp(cam) ? new CamSpec() : cam.Spec;
+
     public int Pieces => _cams.Sum(cam => cam.Quantity);
 
     /// <summary>The cam of this place in the order, or null.</summary>
@@ -52,40 +64,57 @@ public sealed partial class Order
         return Changed(by, at, _cams.Count == 1 ? why : $"Cam {cam}: {why}");
     }
 
-    /// <summary>A further cam; a price that was offered without it falls away.</summary>
+    /// <summary>A further cam; a price that was offered without it falls away. In an accepted order it is only drawn up: a revision agrees on it.</summary>
     public Outcome<Order> AddCam(CamEntry entry, FeasibilityAnswer? answer, string by, DateTimeOffset at)
     {
-        if (!State.IsBeforeAcceptance())
+        if (!State.IsBeforeAcceptance() && State is not (OrderState.Accepted or OrderState.InWork))
             return NotNow("given another cam");
         if (_cams.Count >= MostCams)
             return new Refusal("tooMany", $"An order holds at most {MostCams} cams; open another one.");
         var cam = new OrderCam(_cams.Max(one => one.Ordinal) + 1, entry, answer);
         _cams.Add(cam);
-        return Changed(by, at, $"Cam {cam.Ordinal} added: {cam.Kind.Words()}, {entry.Spec.EngineFamily ?? "engine not named"}{Times(entry.Quantity)}.");
+        return State.IsBeforeAcceptance()
+            ? Changed(by, at, $"Cam {cam.Ordinal} added: {cam.Kind.Words()}, {entry.Spec.EngineFamily ?? "engine not named"}{Times(entry.Quantity)}.")
+            : DrawUp(cam, by, at, $"Cam {cam.Ordinal} drawn up: {cam.Kind.Words()}, {entry.Spec.EngineFamily ?? "engine not named"}. Nothing is agreed of it yet.");
     }
 
     /// <summary>Another number of pieces, or another kind of work; a price that was offered falls away.</summary>
     public Outcome<Order> SetWork(int ordinal, CamEntry entry, FeasibilityAnswer? answer, string by, DateTimeOffset at)
     {
-        if (!State.IsBeforeAcceptance())
-            return NotNow("changed");
         if (Cam(ordinal) is not { } cam)
             return NoSuchCam(ordinal);
+        if (!MayChange(cam))
+            return NotNow("changed");
+        var isDrawnUp = !State.IsBeforeAcceptance();
         cam.SetWork(entry);
         cam.Set(cam.Spec, answer);
+        if (isDrawnUp)
+            return DrawUp(cam, by, at, $"Cam {ordinal} drawn up anew: {entry.Kind.Words()}.");
         return Changed(by, at, $"Cam {ordinal}: {entry.Kind.Words()}{Times(entry.Quantity)}.");
     }
 
     public Outcome<Order> RemoveCam(int ordinal, string by, DateTimeOffset at)
     {
-        if (!State.IsBeforeAcceptance())
-            return NotNow("shortened");
         if (Cam(ordinal) is not { } cam)
             return NoSuchCam(ordinal);
+        if (!MayChange(cam))
+            return NotNow("shortened");
         if (_cams.Count == 1)
             return new Refusal("lastCam", "An order has at least one cam; decline the order instead.");
         _cams.Remove(cam);
-        return Changed(by, at, $"Cam {ordinal} taken out of the order.");
+        if (State.IsBeforeAcceptance())
+            return Changed(by, at, $"Cam {ordinal} taken out of the order.");
+        Note(OrderEventKind.DrawnUp, by, at, $"Cam {ordinal} dropped; nothing was agreed of it.");
+        return this;
+    }
+
+    private bool MayChange(OrderCam cam) => State.IsBeforeAcceptance() || (State is OrderState.Accepted or OrderState.InWork && IsDrawnUp(cam));
+
+    private Order DrawUp(OrderCam cam, string by, DateTimeOffset at, string what)
+    {
+        cam.Quantity = 0;
+        Note(OrderEventKind.DrawnUp, by, at, what);
+        return this;
     }
 
     private const int MostCams = 20;

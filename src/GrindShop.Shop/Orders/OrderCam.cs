@@ -37,7 +37,7 @@ public sealed class OrderCam
 
     public WorkKind Kind { get; private set; }
 
-    /// <summary>Pieces wanted; 0 where a revision has taken the cam out of the order.</summary>
+    /// <summary>Pieces wanted; 0 where a revision has taken the cam out of the order, or has not agreed on it yet.</summary>
     public int Quantity { get; internal set; }
 
     public CamSpec Spec { get; private set; } = new();

@@ -125,12 +125,21 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return expired;
     }
 
-    public async Task<Outcome<Order>> AcceptAsync(string number, uint version, DateOnly promisedOn, string by, CancellationToken cancel = default)
+    /// <summary>The customer has told the desk yes.</summary>
+    /// <param name="suggested">The day that the desk was shown as the shop's own; where it has become later, nothing is promised unseen.</param>
+    public async Task<Outcome<Order>> AcceptAsync(string number, uint version, DateOnly promisedOn, string by, DateOnly? suggested = null, CancellationToken cancel = default)
     {
         var today = await TodayAsync(cancel);
         return await ChangeAsync(number, version, async (db, order) =>
-            (await JudgedToday.OfAsync(catalog, db, order, null, cancel)).Refusal is { } refusal ? refusal : order.Accept(promisedOn, today, by, clock.GetUtcNow()), cancel);
+        {
+            var judged = await JudgedToday.ToPromiseAsync(catalog, db, order, cancel);
+            return (judged.Refusal ?? Later(judged.PromisedOn(today), suggested)) is { } refusal ? refusal : order.Accept(promisedOn, today, by, clock.GetUtcNow());
+        }, cancel);
     }
+
+    private static Refusal? Later(DateOnly usual, DateOnly? suggested) => usual > suggested
+        ? new Refusal("laterDay", $"Meanwhile blanks have become scarcer: the shop's own day is now {LetterParts.Day(usual)}. Nothing is promised yet; look at the day and promise again.")
+        : null;
 
     public Task<Outcome<Order>> DeclineAsync(string number, uint version, string why, string by, CancellationToken cancel = default) =>
         ChangeAsync(number, version, order => order.Decline(why, by, clock.GetUtcNow()), cancel);
@@ -173,7 +182,7 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         if (judged.Refusal is { } refusal)
             return refusal;
         var lines = QuoteDraft.Lines(order, choices, judged.Fits, await PriceRulesAsync(cancel), await catalog.ContentAsync(cancel));
-        return lines.Succeeded ? new PriceByRules(lines.Value, judged.ShipsOn(await TodayAsync(cancel)), judged.Fits) : lines.Refusal;
+        return lines.Succeeded ? new PriceByRules(lines.Value, judged.ShipsOn(await TodayAsync(cancel)), judged.Fits, judged.Shortages) : lines.Refusal;
     }
 
     /// <summary>By how much the rules ask more or less for a cam under another answer, on another blank, in another number; null where they cannot say.</summary>

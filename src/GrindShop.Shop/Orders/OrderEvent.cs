@@ -14,6 +14,8 @@ public enum OrderEventKind
     Declined,
     DeclinedByCustomer,
     Expired,
+    /// <summary>A cam was drawn up, changed or dropped in an accepted order, and nothing is agreed of it yet.</summary>
+    DrawnUp,
     Revised,
     Cancelled,
     Deposit,

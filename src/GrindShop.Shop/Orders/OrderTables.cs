@@ -43,6 +43,7 @@ internal sealed class OrderTable : IEntityTypeConfiguration<Order>
         table.HasMany<IncomingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.HasMany<OutgoingMail>().WithOne().HasForeignKey(mail => mail.OrderNumber).HasPrincipalKey(order => order.Number).OnDelete(DeleteBehavior.Restrict);
         table.Ignore(order => order.First);
+        table.Ignore(order => order.ToldCams);
         table.Ignore(order => order.HasAddress);
         table.Ignore(order => order.Unheard);
         table.HasMany(order => order.Cams).WithOne().HasForeignKey(cam => cam.OrderId).OnDelete(DeleteBehavior.Restrict);

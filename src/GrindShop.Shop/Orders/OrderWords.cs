@@ -23,7 +23,7 @@ public static class OrderWords
         order.State == OrderState.Accepted && order.Cams.All(cam => !cam.NeedsBlank) ? "accepted, waiting for its job" : order.State.Words();
 
     /// <summary>How many pieces of a cam are wanted.</summary>
-    public static string Pieces(int wanted) => wanted == 0 ? "none, taken out" : $"{wanted}";
+    public static string Pieces(int wanted) => wanted == 0 ? "none" : $"{wanted}";
 
     /// <summary>What is said of one cam, with its place and engine in front where the order has several.</summary>
     public static string OfCam(this Order order, int ordinal, IReadOnlyList<EngineFamily> families, string text)

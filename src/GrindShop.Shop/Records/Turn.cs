@@ -17,4 +17,7 @@ public static class Turn
 
     /// <summary>Acts on the people who may sign in.</summary>
     public const long People = 7_240_315;
+
+    /// <summary>Promises to customers, each of which counts on blanks that lie free.</summary>
+    public const long Promises = 7_240_316;
 }

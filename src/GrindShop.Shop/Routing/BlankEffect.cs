@@ -70,7 +70,7 @@ public sealed record BlankEffect(IReadOnlyList<JobEffect> Fates, string Pieces =
             return "The cam is taken out of the order.";
         var left = quantity - begun;
         var wait = left == 0 ? "each has its job" : $"{left} of them {(left == 1 ? "waits" : "wait")} {(cam.NeedsBlank ? "for a blank" : "to be begun")}";
-        return $"{quantity} {(quantity == 1 ? "piece is" : "pieces are")} wanted now instead of {cam.Quantity}; {wait}.";
+        return $"{quantity} {(quantity == 1 ? "piece is" : "pieces are")} wanted{(cam.Quantity == 0 ? "" : $" now instead of {cam.Quantity}")}; {wait}.";
     }
 
     private static JobEffect Of(Job job, RevisedCam now)

@@ -106,7 +106,7 @@ internal static class EnquiryEndpoints
         order.Number, order.State, order.ReceivedAt, order.PromisedOn, order.Price > 0 ? order.Price : null, order.First.Verdict,
         [.. jobs.SelectMany(Stages)])
     {
-        Cams = [.. order.Cams.Select(cam => new TrackCam(
+        Cams = [.. order.ToldCams.Select(cam => new TrackCam(
             cam.Ordinal, cam.Kind, cam.Spec.EngineFamily, cam.Quantity, cam.Shipped, cam.Verdict, [.. jobs.Where(job => job.OrderCamId == cam.Id).Select(job => Tracked(order, job))]))],
         Quote = order.CurrentQuoteNumber is { } number ? $"/papers/quote/{order.TrackingCode}/{number}.pdf" : null,
     };

@@ -10,6 +10,7 @@ public sealed partial class PriceForm
     private IReadOnlyList<PriceAdder>? _manual;
     private bool _priced;
     private Refusal? _refusal;
+    private IReadOnlyList<string> _shortages = [];
     private string? _pricedFor;
     private bool _busy;
 
@@ -62,7 +63,10 @@ public sealed partial class PriceForm
         var drafted = await OrderDesk.DraftAsync(Order, Order.Cams.ToDictionary(cam => cam.Ordinal, cam => Draft.Choice(cam, Parts.GetValueOrDefault(cam.Ordinal))));
         _refusal = drafted.Refusal;
         if (drafted.Succeeded)
+        {
             Draft.Follow(drafted.Value);
+            _shortages = drafted.Value.Shortages;
+        }
         _priced = true;
     }
 

@@ -64,7 +64,7 @@ public sealed partial class RevisionForm
 
     private IReadOnlyList<SpecChange> Changes =>
     [
-        .. SpecChange.Between(Cam.Spec, _typing.Reading.Spec),
+        .. SpecChange.Between(Order.ToldSpec(Cam), _typing.Reading.Spec),
         .. _quantity == Cam.Quantity ? [] : new[] { new SpecChange("Pieces", OrderWords.Pieces(Cam.Quantity), OrderWords.Pieces(_quantity)) },
         .. Part == Cam.QuotedPartNumber ? [] : new[] { new SpecChange("Blank", Cam.QuotedPartNumber, Part) },
         .. _promise == Order.PromisedOn ? [] : new[] { new SpecChange("Promised", Order.PromisedOn is { } day ? Shell.Say.Day(day) : null, Shell.Say.Day(_promise)) },
@@ -88,6 +88,8 @@ public sealed partial class RevisionForm
     {
         _typing = new SpecTyping(Cam.Spec, Content);
         _seen = (_quantity, _promise) = (Cam.Quantity, Order.PromisedOn ?? Today);
+        if (Order.IsDrawnUp(Cam))
+            _quantity = 1;
         _agreedBy = Order.AcceptedBy ?? Order.Customer.Name;
     }
 

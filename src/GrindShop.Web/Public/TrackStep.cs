@@ -11,10 +11,10 @@ public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
     {
         List<(string Words, DateTimeOffset? DoneAt)> steps =
         [
-            (order.Cams.Any(cam => cam.NeedsBlank) ? "Specification received" : "Request received", order.ReceivedAt),
+            (order.ToldCams.Any(cam => cam.NeedsBlank) ? "Specification received" : "Request received", order.ReceivedAt),
             ("Priced", Done(order, OrderEventKind.Quoted, order.State == OrderState.Quoted || order.State.IsAgreed())),
             ("Accepted", Done(order, OrderEventKind.Accepted, order.State.IsAgreed())),
-            (order.Cams.All(cam => cam.NeedsBlank) ? "Blank set aside" : "Put to work", Done(order, OrderEventKind.PutToWork, order.State is OrderState.InWork or OrderState.Shipped)),
+            (order.ToldCams.All(cam => cam.NeedsBlank) ? "Blank set aside" : "Put to work", Done(order, OrderEventKind.PutToWork, order.State is OrderState.InWork or OrderState.Shipped)),
             .. order.Pieces == 1 ? Route(jobs.LastOrDefault(job => job.EndedAs is null) ?? jobs.LastOrDefault()) : Pieces(order, jobs),
         ];
         var now = !order.IsOpen ? -1 : steps.FindIndex(step => step.DoneAt is null);
@@ -28,8 +28,8 @@ public sealed record TrackStep(string Words, DateTimeOffset? DoneAt, bool IsNow)
     /// <summary>Of several pieces only the next thing that happens to each, and when it left.</summary>
     private static IEnumerable<(string, DateTimeOffset?)> Pieces(Order order, IReadOnlyList<Job> jobs) =>
     [
-        .. jobs.Where(job => job.IsOpen || job.ShippedAt is not null).OrderBy(job => job.Cam.Ordinal).Select(job => ($"{(order.Cams.Count > 1 ? $"Cam {job.Cam.Ordinal}, " : "")}{job.Code}: {(job.Current is { } step ? $"next, {TrackWords.Of(step.Stage).ToLowerInvariant()}" : "shipped")}", job.ShippedAt)),
-        .. Enumerable.Repeat(("Ground, finished and inspected", (DateTimeOffset?)null), order.Cams.Sum(cam => cam.Waiting)),
+        .. jobs.Where(job => job.IsOpen || job.ShippedAt is not null).OrderBy(job => job.Cam.Ordinal).Select(job => ($"{(order.ToldCams.Count > 1 ? $"Cam {job.Cam.Ordinal}, " : "")}{job.Code}: {(job.Current is { } step ? $"next, {TrackWords.Of(step.Stage).ToLowerInvariant()}" : "shipped")}", job.ShippedAt)),
+        .. Enumerable.Repeat(("Ground, finished and inspected", (DateTimeOffset?)null), order.ToldCams.Sum(cam => cam.Waiting)),
     ];
 
     private static IEnumerable<(string, DateTimeOffset?)> Route(Job? job) => job is not null

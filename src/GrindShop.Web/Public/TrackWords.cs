@@ -22,8 +22,8 @@ public static class TrackWords
     };
 
     /// <summary>Where an order stands; one of repairs alone waits for the cam itself, not for a blank.</summary>
-    public static string Of(Order order) => order.State == OrderState.Accepted && order.Cams.All(cam => !cam.NeedsBlank)
-        ? order.Cams.Any(cam => cam.IsExpected) ? "Accepted. Bring or send your cam: it is looked over and put to work as soon as it is here." : "Accepted. Your cam is here and is put to work next."
+    public static string Of(Order order) => order.State == OrderState.Accepted && order.ToldCams.All(cam => !cam.NeedsBlank)
+        ? order.ToldCams.Any(cam => cam.IsExpected) ? "Accepted. Bring or send your cam: it is looked over and put to work as soon as it is here." : "Accepted. Your cam is here and is put to work next."
         : order.IsDeclinedByCustomer ? "You said no to this order, and the shop has been told. If that changes, call or write to us."
         : Of(order.State);
 

@@ -34,5 +34,5 @@ public class PriceDraftTests
         Assert.Null(draft.ShipOn);
     }
 
-    private static PriceByRules ShipsOn(DateOnly day) => new([new PriceLine("base", "Grinding", 300) { RuleAmount = 300 }], day, new Dictionary<int, BlankFit>());
+    private static PriceByRules ShipsOn(DateOnly day) => new([new PriceLine("base", "Grinding", 300) { RuleAmount = 300 }], day, new Dictionary<int, BlankFit>(), []);
 }

@@ -31,17 +31,17 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
     public string Question(Order order, QuestionEntry question) => order.OfCam(question.Cam, content.Families, question.Text.Trim());
 
     public string Asked(Order order) => List("What you asked for", [
-        .. order.Cams.SelectMany(cam => OfCam(order, cam, Asked(cam))),
+        .. order.ToldCams.SelectMany(cam => OfCam(order, cam, Asked(cam))),
         order.CustomerReference is { } reference ? $"Your reference: {reference}" : "",
     ]);
 
     /// <summary>The shop's answer in words: verdict, blank, base circle, case, gear.</summary>
-    public string Computed(Order order) => order.Cams.SelectMany(cam => OfCam(order, cam, Computed(cam).Distinct())).ToList() is { Count: > 0 } lines
+    public string Computed(Order order) => order.ToldCams.SelectMany(cam => OfCam(order, cam, Computed(cam).Distinct())).ToList() is { Count: > 0 } lines
         ? List("What the computation says", lines)
         : "Your cam is looked over and measured when it is here.";
 
     private static IEnumerable<string> OfCam(Order order, OrderCam cam, IEnumerable<string> lines) =>
-        lines.Where(line => line.Length > 0).Select(line => order.Cams.Count > 1 ? $"Cam {cam.Ordinal}: {line}" : line);
+        lines.Where(line => line.Length > 0).Select(line => order.ToldCams.Count > 1 ? $"Cam {cam.Ordinal}: {line}" : line);
 
     private IEnumerable<string> Asked(OrderCam cam)
     {
@@ -74,7 +74,7 @@ internal sealed class LetterParts(CatalogContent content, string publicAddress)
     /// <summary>Price range and shipping day of a new grind before anybody has priced it, with empty lines around it; nothing where the list has no price.</summary>
     public string Likely(Order order, PriceRules prices, DateOnly today)
     {
-        if (order.Cams is not [{ Kind: WorkKind.NewGrind, Answer: { } answer } cam] || Outlook.Of(answer, content, prices, today) is not { Least: { } least, Most: { } most, ShipsOn: { } day })
+        if (order.ToldCams is not [{ Kind: WorkKind.NewGrind, Answer: { } answer } cam] || Outlook.Of(answer, content, prices, today) is not { Least: { } least, Most: { } most, ShipsOn: { } day })
             return "";
         var price = least == most ? PriceRules.Dollars(least) : $"{PriceRules.Dollars(least)} to {PriceRules.Dollars(most)}, depending on the blank";
         return $"\n{List("What to expect", [$"Likely price{(cam.Quantity > 1 ? " of each" : "")}: {price}.", $"Ordered today, it could leave the shop by {Day(day)}.", "The price we name and the day we promise decide; these follow from our price list and our usual days."])}\n";

@@ -135,12 +135,12 @@ public sealed class Letters(CatalogContent content, string publicAddress, PriceR
         """);
 
     /// <summary>Where a grind was computed, or the customer's own cam was worked on.</summary>
-    private static bool HasSpecCard(Order order) => order.Cams.Any(cam => !cam.NeedsBlank || cam.Answer is not null);
+    private static bool HasSpecCard(Order order) => order.ToldCams.Any(cam => !cam.NeedsBlank || cam.Answer is not null);
 
-    private static bool IsIncomplete(Order order) => order.Cams.Any(cam => cam.NeedsBlank && cam.Answer is null);
+    private static bool IsIncomplete(Order order) => order.ToldCams.Any(cam => cam.NeedsBlank && cam.Answer is null);
 
     /// <summary>Only cams of the customer's own are worked on.</summary>
-    private static bool IsRepair(Order order) => order.Cams.All(cam => !cam.NeedsBlank);
+    private static bool IsRepair(Order order) => order.ToldCams.All(cam => !cam.NeedsBlank);
 
     /// <summary>Greeting, text and the shop's name below it.</summary>
     private Letter Letter(Order order, string about, string text) => new($"Order {order.Number}: {about}", $"""

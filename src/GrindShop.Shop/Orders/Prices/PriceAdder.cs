@@ -11,7 +11,7 @@ public enum AdderTrigger
     /// <summary>The blank is soft and goes to the heat-treat vendor.</summary>
     HeatTreat,
 
-    /// <summary>Fewer blanks are in stock than pieces are wanted.</summary>
+    /// <summary>Fewer blanks are free, and not promised to other accepted orders, than pieces are wanted.</summary>
     SpecialOrder,
     SolidLifter,
 
@@ -84,7 +84,7 @@ public static class AdderWords
     public static string Words(this AdderTrigger when) => when switch
     {
         AdderTrigger.HeatTreat => "when the blank is soft",
-        AdderTrigger.SpecialOrder => "when not enough blanks are in stock",
+        AdderTrigger.SpecialOrder => "when not enough blanks are free",
         AdderTrigger.SolidLifter => "with solid lifters",
         AdderTrigger.SplitBaseCircles => "when intake and exhaust end on different base circles",
         AdderTrigger.OtherFiringOrder => "with another firing order than the engine's usual one",
@@ -94,7 +94,7 @@ public static class AdderWords
     internal static string Why(this AdderTrigger when) => when switch
     {
         AdderTrigger.HeatTreat => "Because the blank is soft: it goes to the heat treater between rough and finish grinding.",
-        AdderTrigger.SpecialOrder => "Because fewer of these blanks are in stock than are needed: what is missing is bought for this order.",
+        AdderTrigger.SpecialOrder => "Because fewer of these blanks are free than are needed: what is missing is bought for this order.",
         AdderTrigger.SolidLifter => "Because a solid lifter's lobes take more passes.",
         AdderTrigger.SplitBaseCircles => "Because intake and exhaust end on different base circles: two settings of the machine.",
         AdderTrigger.OtherFiringOrder => "Because the lobes are indexed for another firing order than the engine's usual one.",

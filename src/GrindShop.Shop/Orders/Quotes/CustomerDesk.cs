@@ -14,7 +14,7 @@ public sealed class CustomerDesk(IDbContextFactory<ShopDb> factory, Catalog cata
     public async Task<Outcome<DateOnly>> PromiseAsync(Order order, CancellationToken cancel = default)
     {
         await using var db = await factory.CreateDbContextAsync(cancel);
-        return await PromiseAsync(db, order, cancel);
+        return Promise(await JudgedToday.OfAsync(catalog, db, order, null, cancel), await TodayAsync(db, cancel));
     }
 
     /// <summary>Accepts the quote on the customer's screen, if it is still the order's newest and has not run out.</summary>
@@ -68,7 +68,7 @@ public sealed class CustomerDesk(IDbContextFactory<ShopDb> factory, Catalog cata
     /// <summary>The promised day is the quote's, or a later one where blank or time have become scarcer since.</summary>
     private async Task<Outcome<Order>> AcceptAsync(ShopDb db, Order order, string name, DateOnly? shown, CancellationToken cancel)
     {
-        var promise = await PromiseAsync(db, order, cancel);
+        var promise = Promise(await JudgedToday.ToPromiseAsync(catalog, db, order, cancel), await TodayAsync(db, cancel));
         if (!promise.Succeeded)
             return promise.Refusal;
         if (promise.Value > shown)
@@ -76,13 +76,10 @@ public sealed class CustomerDesk(IDbContextFactory<ShopDb> factory, Catalog cata
         return order.Accept(promise.Value, await TodayAsync(db, cancel), name, clock.GetUtcNow(), name);
     }
 
-    private async Task<Outcome<DateOnly>> PromiseAsync(ShopDb db, Order order, CancellationToken cancel)
-    {
-        var judged = await JudgedToday.OfAsync(catalog, db, order, null, cancel);
-        return judged.Refusal is null
-            ? judged.PromisedOn(await TodayAsync(db, cancel))
+    private static Outcome<DateOnly> Promise(JudgedToday judged, DateOnly today) =>
+        judged.Refusal is null
+            ? judged.PromisedOn(today)
             : new Refusal("notAsQuoted", "Your cam cannot be made as it was quoted any more: the blank it stands on is gone, or the shop's rules have changed. Call the shop or write to it; it offers you another price.");
-    }
 
     private async Task<DateOnly> TodayAsync(ShopDb db, CancellationToken cancel) => (await catalog.ContentAsync(db, cancel)).Rules.Settings.Today(clock.GetUtcNow());
 }

@@ -1,21 +1,23 @@
 using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Records;
+using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Orders;
 
 /// <summary>
 /// What the shop can say today to an order that was judged earlier: whether its blanks still may become its cams, and whether enough of them are in
-/// stock. The answers that the order keeps stay as they were.
+/// stock and not promised to others. The answers that the order keeps stay as they were.
 /// </summary>
 public sealed class JudgedToday
 {
     private readonly Order _order;
     private readonly IReadOnlyDictionary<int, string> _parts;
     private readonly IReadOnlyDictionary<int, FeasibilityAnswer> _answers;
+    private readonly ILookup<string, int> _promised;
     private readonly CatalogContent _content;
 
-    private JudgedToday(Order order, IReadOnlyDictionary<int, string> parts, IReadOnlyDictionary<int, FeasibilityAnswer> answers, CatalogContent content) =>
-        (_order, _parts, _answers, _content) = (order, parts, answers, content);
+    private JudgedToday(Order order, IReadOnlyDictionary<int, string> parts, IReadOnlyDictionary<int, FeasibilityAnswer> answers, ILookup<string, int> promised, CatalogContent content) =>
+        (_order, _parts, _answers, _promised, _content) = (order, parts, answers, promised, content);
 
     /// <param name="parts">The blank of each cam by its place in the order; null for those that were quoted.</param>
     public static async Task<JudgedToday> OfAsync(Catalog catalog, ShopDb db, Order order, IReadOnlyDictionary<int, string>? parts, CancellationToken cancel)
@@ -24,7 +26,15 @@ public sealed class JudgedToday
         foreach (var cam in order.Cams)
             if (cam is { NeedsBlank: true, Answer: { } answer })
                 answers[cam.Ordinal] = await catalog.JudgeAsync(db, answer.Grind, cancel);
-        return new JudgedToday(order, parts ?? Quoted(order), answers, await catalog.ContentAsync(db, cancel));
+        var promised = (await db.WaitingCamsAsync(cancel)).Where(cams => cams.Order != order.Number).ToLookup(cams => cams.PartNumber, cams => cams.Count);
+        return new JudgedToday(order, parts ?? Quoted(order), answers, promised, await catalog.ContentAsync(db, cancel));
+    }
+
+    /// <summary>The same for a promise that is about to be made: until the transaction ends nobody else promises a blank.</summary>
+    public static async Task<JudgedToday> ToPromiseAsync(Catalog catalog, ShopDb db, Order order, CancellationToken cancel)
+    {
+        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({Turn.Promises})", cancel);
+        return await OfAsync(catalog, db, order, null, cancel);
     }
 
     /// <summary>Why a blank or a gear that was chosen earlier may not be promised any more; null where all of it may.</summary>
@@ -35,17 +45,21 @@ public sealed class JudgedToday
     {
         if (_parts.GetValueOrDefault(cam.Ordinal) is not { } part || cam.Answer?.Blanks.FirstOrDefault(fit => fit.PartNumber == part) is not { } answered)
             return null;
-        var isEnough = Free(cam, part) >= Wanted(part);
+        var isEnough = Free(cam, part) - Promised(part) >= Wanted(part);
         return answered with { InStock = isEnough, LeadTimeDays = isEnough ? 0 : _content.Blank(part)?.Part.LeadTimeDays ?? answered.LeadTimeDays };
     }
 
     /// <summary>The figures of every cam on a blank, by its place in the order.</summary>
     public IReadOnlyDictionary<int, BlankFit> Fits => _order.Cams.Where(cam => Fit(cam) is not null).ToDictionary(cam => cam.Ordinal, cam => Fit(cam)!);
 
-    /// <summary>Why a price that was drawn up with these blanks is not the price of now: one was in stock and is not any more, or the other way round.</summary>
+    /// <summary>What has to be bought for the order, and why what lies on the shelf is not enough; a sentence for each part.</summary>
+    public IReadOnlyList<string> Shortages =>
+        [.. _order.Cams.Select(cam => (Cam: cam, Fit: Fit(cam))).Where(pair => pair.Fit is { InStock: false }).DistinctBy(pair => pair.Fit!.PartNumber).Select(pair => Shortage(pair.Cam, pair.Fit!))];
+
+    /// <summary>Why a price that was drawn up with these blanks is not the price of now: one was free and is not any more, or the other way round.</summary>
     public Refusal? OtherStock(IReadOnlyDictionary<int, BlankFit> drawnUp) =>
         _order.Cams.Select(Fit).OfType<BlankFit>().FirstOrDefault(fit => drawnUp.Values.Any(then => then.PartNumber == fit.PartNumber && then.InStock != fit.InStock)) is { } other
-            ? new Refusal("otherStock", $"Meanwhile blank {other.PartNumber} is {(other.InStock ? "in stock" : "not in stock any more in the number that is needed")}. The lines and the day follow; look at them and quote again.")
+            ? new Refusal("otherStock", $"Meanwhile blank {other.PartNumber} is {(other.InStock ? "free" : "not free any more in the number that is needed")}. The lines and the day follow; look at them and quote again.")
             : null;
 
     /// <summary>The day on which the last cam of the order is done, if it is begun on this day.</summary>
@@ -76,6 +90,15 @@ public sealed class JudgedToday
         { } refusal => refusal with { Reason = $"{refusal.Reason.TrimEnd('.')}. This is so since the cam was judged: choose another blank, or correct the specification." },
         null => null,
     };
+
+    private string Shortage(OrderCam cam, BlankFit fit)
+    {
+        var promised = Promised(fit.PartNumber) is > 0 and var count ? $", and accepted orders wait for {count} of them" : "";
+        return $"Blank {fit.PartNumber}: {Wanted(fit.PartNumber)} needed, {Free(cam, fit.PartNumber)} free{promised}. What is missing is bought, {fit.LeadTimeDays} days.";
+    }
+
+    /// <summary>Blanks of the part that other accepted orders still wait for: they are free, and as good as taken.</summary>
+    private int Promised(string part) => _promised[part].Sum();
 
     private int Free(OrderCam cam, string part) => _answers.GetValueOrDefault(cam.Ordinal)?.Blanks.FirstOrDefault(fit => fit.PartNumber == part)?.Available ?? 0;
 

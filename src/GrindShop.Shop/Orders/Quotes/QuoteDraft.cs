@@ -8,7 +8,8 @@ public sealed record CamChoice(string? PartNumber, IReadOnlyCollection<string> A
 
 /// <summary>What the rules ask for an order, and the day they let it leave the shop if it is begun today.</summary>
 /// <param name="Fits">The blanks it stands on, as they are today, by the cam's place in the order.</param>
-public sealed record PriceByRules(IReadOnlyList<PriceLine> Lines, DateOnly ShipOn, IReadOnlyDictionary<int, BlankFit> Fits);
+/// <param name="Shortages">What has to be bought for it, a sentence for each part.</param>
+public sealed record PriceByRules(IReadOnlyList<PriceLine> Lines, DateOnly ShipOn, IReadOnlyDictionary<int, BlankFit> Fits, IReadOnlyList<string> Shortages);
 
 /// <summary>The lines of a quote by the shop's price rules, cam after cam. Pure.</summary>
 public static class QuoteDraft

@@ -68,7 +68,7 @@ public sealed partial class Order
 
     private IReadOnlyList<SpecChange> Differences(OrderCam cam, RevisionTerms terms) =>
     [
-        .. SpecChange.Between(cam.Spec, terms.Spec),
+        .. SpecChange.Between(ToldSpec(cam), terms.Spec),
         .. new[]
         {
             new SpecChange("Pieces", OrderWords.Pieces(cam.Quantity), OrderWords.Pieces(terms.Quantity ?? cam.Quantity)),

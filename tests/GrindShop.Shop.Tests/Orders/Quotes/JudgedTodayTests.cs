@@ -109,6 +109,53 @@ public sealed class JudgedTodayTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Blank_that_an_accepted_order_waits_for_is_not_promised_to_another()
+    {
+        var later = await OtherAsync();
+        var drawnUp = (await DraftAsync(later)).Value!;
+        Assert.False(await AsksForSpecialOrderAsync(drawnUp));
+        Assert.Empty(drawnUp.Shortages);
+        await QuoteAsync();
+        Assert.True((await AcceptAsync(null)).Succeeded);
+
+        var bought = (await DraftAsync(later)).Value!;
+        Assert.True(await AsksForSpecialOrderAsync(bought));
+        Assert.Equal(WorkingDays(SomeOrders.Today.AddDays(LeadDays)), bought.ShipOn);
+        Assert.Equal($"Blank {Part}: 1 needed, 1 free, and accepted orders wait for 1 of them. What is missing is bought, {LeadDays} days.", Assert.Single(bought.Shortages));
+        Assert.Equal("otherStock", (await QuoteAsync(offer => offer with { Fits = drawnUp.Fits }, later)).Refusal!.Code);
+        Assert.Equal(WorkingDays(SomeOrders.Today), (await _shop.Desk.JudgeTodayAsync(await OrderAsync())).ShipsOn(SomeOrders.Today));
+    }
+
+    [Fact]
+    public async Task Two_that_say_yes_to_one_blank_at_once_are_not_promised_the_same_day()
+    {
+        var other = await OtherAsync();
+        foreach (var number in new[] { _number, other })
+            Assert.True((await QuoteAsync(null, number)).Succeeded);
+        var soon = WorkingDays(SomeOrders.Today);
+
+        var answers = await Task.WhenAll(AcceptAsync(soon), AcceptAsync(soon, other));
+
+        Assert.Equal(soon, Assert.Single(answers, answer => answer.Succeeded).Value!.PromisedOn);
+        Assert.Equal("laterDay", Assert.Single(answers, answer => !answer.Succeeded).Refusal!.Code);
+    }
+
+    [Fact]
+    public async Task Desk_promises_no_day_that_has_become_later_since_it_was_shown()
+    {
+        var other = await OtherAsync();
+        foreach (var number in new[] { _number, other })
+            Assert.True((await QuoteAsync(null, number)).Succeeded);
+        var soon = WorkingDays(SomeOrders.Today);
+        Assert.True((await AcceptAsync(soon)).Succeeded);
+
+        var order = await OrderAsync(other);
+        Assert.Equal("laterDay", (await _shop.Desk.AcceptAsync(order.Number, order.Version, soon, "Desk", soon)).Refusal!.Code);
+        var seen = (await _shop.Desk.JudgeTodayAsync(order)).PromisedOn(SomeOrders.Today);
+        Assert.Equal(soon.AddDays(1), (await _shop.Desk.AcceptAsync(order.Number, order.Version, soon.AddDays(1), "Desk", seen)).Value!.PromisedOn);
+    }
+
+    [Fact]
     public async Task What_the_owner_has_forbidden_since_the_answer_is_neither_priced_nor_accepted()
     {
         var answered = await AnsweredAsync();
@@ -148,24 +195,27 @@ public sealed class JudgedTodayTests : IAsyncLifetime
         return drafted.Lines.Any(line => codes.Contains(line.Code));
     }
 
-    private async Task<Outcome<PriceByRules>> DraftAsync() => await _shop.Desk.DraftAsync(await OrderAsync(), new Dictionary<int, CamChoice> { [1] = new(Part, []) });
+    /// <summary>A second order of the same cam.</summary>
+    private async Task<string> OtherAsync() => (await _shop.Intake.SubmitAsync(SomeOrders.Enquiry("other"), "Ute")).Order!.Number;
 
-    private async Task<Outcome<Order>> QuoteAsync(Func<QuoteOffer, QuoteOffer>? change = null)
+    private async Task<Outcome<PriceByRules>> DraftAsync(string? number = null) => await _shop.Desk.DraftAsync(await OrderAsync(number), new Dictionary<int, CamChoice> { [1] = new(Part, []) });
+
+    private async Task<Outcome<Order>> QuoteAsync(Func<QuoteOffer, QuoteOffer>? change = null, string? number = null)
     {
-        var order = await OrderAsync();
+        var order = await OrderAsync(number);
         var offer = new QuoteOffer { Parts = Parts, Lines = [new PriceLine("base", "Grinding", 300) { RuleAmount = 300 }], ValidUntil = DateOnly.FromDateTime(_shop.Clock.GetUtcNow().UtcDateTime).AddDays(30) };
         return await _shop.Desk.QuoteAsync(order.Number, order.Version, change is null ? offer : change(offer), "Desk");
     }
 
     private async Task<Outcome<DateOnly>> PromiseAsync() => await _shop.Customer.PromiseAsync(await OrderAsync());
 
-    private async Task<Outcome<Order>> AcceptAsync(DateOnly? shown)
+    private async Task<Outcome<Order>> AcceptAsync(DateOnly? shown, string? number = null)
     {
-        var order = await OrderAsync();
+        var order = await OrderAsync(number);
         return await _shop.Customer.AcceptAsync(order.TrackingCode, order.CurrentQuoteNumber!, "Una Thornquist", agrees: true, shown);
     }
 
-    private async Task<Order> OrderAsync() => (await _shop.Desk.FindAsync(_number))!;
+    private async Task<Order> OrderAsync(string? number = null) => (await _shop.Desk.FindAsync(number ?? _number))!;
 
     private async Task<string> AnsweredAsync() => JsonSerializer.Serialize((await OrderAsync()).First.Answer, ShopJson.Options);
 

@@ -1,11 +1,10 @@
-using GrindShop.Shop.Orders;
 using GrindShop.Shop.Records;
 using Microsoft.EntityFrameworkCore;
 
-namespace GrindShop.Shop.Buying;
+namespace GrindShop.Shop.Orders;
 
-/// <summary>Accepted cams that wait for a blank of this part, and since when.</summary>
-public sealed record WaitingCams(string PartNumber, int Count, DateTimeOffset Since);
+/// <summary>Accepted cams of an order that wait for a blank of this part, and since when.</summary>
+public sealed record WaitingCams(string Order, string PartNumber, int Count, DateTimeOffset Since);
 
 public static class WaitingSets
 {
@@ -17,6 +16,6 @@ public static class WaitingSets
             let since = order.History.Where(line => line.Kind == OrderEventKind.Accepted).Max(line => line.At)
             from cam in order.Cams
             where cam.Started < cam.Quantity && cam.QuotedPartNumber != null
-            select new WaitingCams(cam.QuotedPartNumber!, cam.Quantity - cam.Started, since)).ToListAsync(cancel);
+            select new WaitingCams(order.Number, cam.QuotedPartNumber!, cam.Quantity - cam.Started, since)).ToListAsync(cancel);
     }
 }
