@@ -6,7 +6,7 @@ namespace GrindShop.Shop.Blanks;
 /// </summary>
 public sealed class BlankLot
 {
-    public const int LongestLocation = 40, LongestHeatNumber = 60, LongestCertificate = 100;
+    public const int LongestLocation = 40, LongestHeatNumber = 60, LongestCertificate = 100, LongestReason = 300;
 
     private BlankLot()
     {
@@ -207,7 +207,9 @@ public sealed class BlankLot
         : Allocated == 0 ? new Refusal("notThere", $"The book has {OnHand} of lot {LotNumber}; no more than that can leave it.")
         : new Refusal("promised", $"{Allocated} of lot {LotNumber} are promised to {string.Join(", ", HeldBy)}; {Math.Max(0, left)} would be left. Give a job's blank back first, on the page of the job or of its order.");
 
-    private static Refusal? Why(string reason) => string.IsNullOrWhiteSpace(reason) ? new Refusal("noReason", "Say why, in a few words.") : null;
+    private static Refusal? Why(string reason) => string.IsNullOrWhiteSpace(reason) ? new Refusal("noReason", "Say why, in a few words.")
+        : reason.Trim().Length > LongestReason ? new Refusal("tooLong", $"Say why in at most {LongestReason} letters.")
+        : null;
 
     private StockMovement Move(StockMovementKind kind, int onHand, int allocated, string by, DateTimeOffset at, string reason, string? jobCode = null)
     {

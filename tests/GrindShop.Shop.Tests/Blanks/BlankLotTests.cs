@@ -64,15 +64,18 @@ public class BlankLotTests
     }
 
     [Fact]
-    public void What_changes_the_book_says_why()
+    public void What_changes_the_book_says_why_and_shortly()
     {
         var lot = Lot(2);
-        Outcome<StockMovement>[] silent =
-        [
-            lot.Scrap(1, " ", "Owner", TestShop.Now), lot.Adjust(1, "", "Owner", TestShop.Now), lot.Count(5, "", "Owner", TestShop.Now),
-            lot.Quarantine("", "Owner", TestShop.Now), lot.Correct("88", "", "", "Owner", TestShop.Now),
-        ];
-        Assert.All(silent, outcome => Assert.Equal("noReason", outcome.Refusal!.Code));
+        foreach (var (why, code) in new[] { (" ", "noReason"), (new string('x', BlankLot.LongestReason + 1), "tooLong") })
+        {
+            Outcome<StockMovement>[] refused =
+            [
+                lot.Scrap(1, why, "Owner", TestShop.Now), lot.Adjust(1, why, "Owner", TestShop.Now), lot.Count(5, why, "Owner", TestShop.Now),
+                lot.Quarantine(why, "Owner", TestShop.Now), lot.Correct("88", "", why, "Owner", TestShop.Now),
+            ];
+            Assert.All(refused, outcome => Assert.Equal(code, outcome.Refusal!.Code));
+        }
         Assert.True(lot.Count(2, "", "Owner", TestShop.Now).Succeeded);
     }
 
