@@ -59,7 +59,7 @@ public sealed partial class QuoteTests(Browser browser) : IClassFixture<Browser>
         await Expect(one.Locator("#state")).ToHaveTextAsync("quoted");
 
         await Expect(two.Locator("#notice")).ToContainTextAsync("Priced at");
-        await Expect(two.Locator("#notice")).ToContainTextAsync("Quote: blank → Q1200-1");
+        await Expect(two.Locator("#notice")).ToContainTextAsync("Quote: nothing → Q1200-1");
         await two.Locator("#price-again summary").ClickAsync();
         await Expect(two.Locator("#price-again #line-0-amount")).ToHaveValueAsync("199.00");
         await Expect(two.Locator("#price-again #line-0-reason")).ToHaveValueAsync("promised on the phone");

@@ -82,7 +82,7 @@ public sealed partial class Order
         ? grind != answer.Grind
         : cam.Spec with { Notes = null, Use = null } != spec with { Notes = null, Use = null };
 
-    private static string Short(SpecChange change) => $"{change.Name}: {change.Was ?? "blank"} → {change.Now ?? "blank"}";
+    private static string Short(SpecChange change) => $"{change.Name}: {change.Was ?? "nothing"} → {change.Now ?? "nothing"}";
 
     private static string? Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }
