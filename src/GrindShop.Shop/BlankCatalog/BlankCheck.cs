@@ -93,7 +93,7 @@ internal static class BlankCheck
             row.Wrong("roundDiameterIn", "A full-round blank needs its diameter.");
         foreach (var column in BlankColumns.NominalGrind)
             if (row.Maybe(column) is not null)
-                row.Wrong(column, "A full-round blank has no nominal grind; leave it blank.");
+                row.Wrong(column, "A full-round blank has no nominal grind; leave it empty.");
     }
 
     /// <summary>Figures that no lift law and no lobe can be made of.</summary>

@@ -61,7 +61,7 @@ public static class BlankColumns
         Number("roundDiameterIn", "Diameter of a full-round blank", "in", Shape, part => part.RoundDiameterIn),
         Number("leastBaseCircleIn", "Least base circle before the barrel is touched", "in", Shape, part => part.LeastBaseCircleIn),
         Text("driveEnd", "Nose and drive end", Shape, part => part.DriveEnd),
-        Text("journalDiametersIn", "Journals from the front, in (blank: the engine's own)", Shape, part => string.Join(' ', part.JournalDiametersIn.Select(Figure))),
+        Text("journalDiametersIn", "Journals from the front, in (empty: the engine's own)", Shape, part => string.Join(' ', part.JournalDiametersIn.Select(Figure))),
         new("supplier", "Supplier", "", Buying, BlankCell.Supplier, part => part.Supplier.Code, []),
         Text("supplierPart", "Supplier's part number", Buying, part => part.SupplierPart),
         Number("costUsd", "Cost", "USD", Buying, part => (double)part.Cost),
@@ -69,7 +69,7 @@ public static class BlankColumns
         Number("leastQuantity", "Least quantity", "blanks", Buying, part => part.LeastQuantity),
         new("otherSources", "Other suppliers", "", Buying, BlankCell.Sources, part => SourceText.Write(part.OtherSources), []),
         Text("supersedes", "Replaces part number", Buying, part => part.Supersedes ?? ""),
-        Text("alternates", "Alternates (part numbers, blanks between)", Buying, part => string.Join(' ', part.Alternates)),
+        Text("alternates", "Alternates (part numbers, spaces between)", Buying, part => string.Join(' ', part.Alternates)),
         new("notes", "Notes", "", Buying, BlankCell.Long, part => part.Notes, []),
     ];
 

@@ -91,7 +91,7 @@ public static class BlankRow
         var words = Words(row, "journalDiametersIn");
         var journals = words.Select(word => double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out var diameter) ? diameter : 0).ToArray();
         if (journals.Any(diameter => diameter is not (> 0 and < 10)))
-            row.Wrong("journalDiametersIn", "Write diameters in inches with blanks between, from the front, or leave it blank for the engine's own.");
+            row.Wrong("journalDiametersIn", "Write diameters in inches with spaces between, from the front, or leave it empty for the engine's own.");
         return journals;
     }
 

@@ -46,7 +46,7 @@ public sealed record GrindSpec
     public Follower Follower() => Lifter.IsRoller() ? Lobes.Follower.Roller(FollowerDiameterIn / 2) : Lobes.Follower.Flat;
 }
 
-/// <summary>A field that the customer left blank and the shop filled, with the reason.</summary>
+/// <summary>A field that the customer left empty and the shop filled, with the reason.</summary>
 public sealed record FilledField(string Field, string Value, string Why);
 
 /// <summary>What is wrong with a field: its path, a sentence that names it, and the allowed range where there is one.</summary>

@@ -78,7 +78,7 @@ public static class SpecCheck
                 yield return exhaust;
         }
         if (spec.Lifter is { } lifter && !lifter.IsSolid() && (spec.Intake.LashIn > 0 || spec.Exhaust.LashIn > 0))
-            yield return new FieldProblem(spec.Intake.LashIn > 0 ? "intake.lashIn" : "exhaust.lashIn", "Hydraulic lifters run without lash: leave it blank or 0 in.", 0, 0);
+            yield return new FieldProblem(spec.Intake.LashIn > 0 ? "intake.lashIn" : "exhaust.lashIn", "Hydraulic lifters run without lash: leave it empty or 0 in.", 0, 0);
     }
 
     /// <summary>Null where the exhaust centreline that follows, 2 LSA - ICL, is one a cam can have.</summary>
@@ -122,7 +122,7 @@ public static class SpecCheck
         if (spec.DistributorGear is not null && family.Gear == GearPosition.None)
             yield return new FieldProblem("distributorGear", "This engine has no distributor; leave the gear blank.");
         if (spec.MechanicalFuelPump == true && !family.FuelPumpLobe)
-            yield return new FieldProblem("mechanicalFuelPump", "This engine's cam drives no mechanical fuel pump; leave it blank or say no.");
+            yield return new FieldProblem("mechanicalFuelPump", "This engine's cam drives no mechanical fuel pump; leave it empty or say no.");
     }
 
     private static IEnumerable<FieldProblem> Only(params FieldProblem?[] problems) => problems.OfType<FieldProblem>();

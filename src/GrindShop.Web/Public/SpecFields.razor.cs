@@ -48,8 +48,8 @@ public sealed partial class SpecFields
     public EventCallback Changed { get; set; }
 
     private string FiringOrderHint => Reading.Family is { OtherFiringOrders: { Length: > 0 } others }
-        ? $"Leave it blank for the usual one. Also ground: {string.Join(", ", others)}."
-        : "Leave it blank for the usual one.";
+        ? $"Leave it empty for the usual one. Also ground: {string.Join(", ", others)}."
+        : "Leave it empty for the usual one.";
 
     protected override void OnParametersSet() => _source = new FieldSource(Draft, [.. Reading.Completed.Problems, .. MoreProblems], Reading.Completed.Filled, Changed) { Explains = Explains, Started = Started };
 

@@ -78,7 +78,7 @@ public sealed partial class SpecForm
 
     private string Lead => _guided
         ? "Tell the shop what the engine is and what it is to do. The shop's rules of thumb turn that into figures to start from, and the metal of its blanks says at once whether they can be ground."
-        : "Engine, lifter, intake lift and duration are enough to begin with; what you leave blank the shop fills with the usual value and says so. The answer beside it comes from the geometry of every blank in the catalog.";
+        : "Engine, lifter, intake lift and duration are enough to begin with; what you leave empty the shop fills with the usual value and says so. The answer beside it comes from the geometry of every blank in the catalog.";
 
     private string Title => _judged is { } judged
         ? FormattableString.Invariant($"{judged.Cam.Family.Name}, {judged.Answer.Grind.Intake.DurationAt050CrankDeg:0.#}/{judged.Answer.Grind.Exhaust.DurationAt050CrankDeg:0.#} at .050: {judged.Answer.Verdict.Words()}")

@@ -28,7 +28,7 @@ public static class SpecQuery
     /// <summary>The key in a link of a field's path; the path itself where the field is in no link.</summary>
     public static string KeyOf(string path) => KeyByPath.GetValueOrDefault(path, path);
 
-    /// <summary>"engine=RV8-R&amp;lifter=HydraulicRoller&amp;i050=222": what was left blank is left out.</summary>
+    /// <summary>"engine=RV8-R&amp;lifter=HydraulicRoller&amp;i050=222": what was left empty is left out.</summary>
     public static string Write(CamSpec spec)
     {
         var draft = SpecDraft.Of(spec);

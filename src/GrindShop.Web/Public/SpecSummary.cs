@@ -5,7 +5,7 @@ using GrindShop.Shop.Specs;
 
 namespace GrindShop.Web.Public;
 
-/// <summary>A specification as it was asked, line by line; what was left blank is left out.</summary>
+/// <summary>A specification as it was asked, line by line; what was left empty is left out.</summary>
 public static class SpecSummary
 {
     public static IEnumerable<(string Name, string Value)> Of(CamSpec spec, EngineFamily? family) =>

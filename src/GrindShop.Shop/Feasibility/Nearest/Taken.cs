@@ -6,7 +6,7 @@ namespace GrindShop.Shop.Feasibility;
 /// <summary>An offer taken over into the customer's own specification.</summary>
 public static class Taken
 {
-    /// <summary>The wish with the offer's timing, lobes and gear; what the offer left alone stays as it was given or left blank.</summary>
+    /// <summary>The wish with the offer's timing, lobes and gear; what the offer left alone stays as it was given or left empty.</summary>
     public static CamSpec Into(CamSpec wish, GrindSpec offer) => wish with
     {
         Intake = Lobe(wish.Intake, offer.Intake),
