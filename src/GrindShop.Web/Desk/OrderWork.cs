@@ -1,6 +1,7 @@
 using GrindShop.Shop;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Specs;
+using GrindShop.Web.Shell;
 
 namespace GrindShop.Web.Desk;
 
@@ -10,6 +11,8 @@ namespace GrindShop.Web.Desk;
 /// </summary>
 public sealed class OrderWork(OrderDesk desk, string number)
 {
+    private readonly OneHand _hand = new();
+
     public string Number { get; } = number;
 
     /// <summary>What the screen shows; null where there is no such order.</summary>
@@ -35,7 +38,9 @@ public sealed class OrderWork(OrderDesk desk, string number)
     /// <summary>Reads the order again; takes the newer state over unless that would pull away what is being typed.</summary>
     public async Task HearAsync()
     {
-        var found = await desk.FindAsync(Number);
+        var (isToShow, found) = await _hand.ReadAsync(() => desk.FindAsync(Number));
+        if (!isToShow)
+            return;
         if (found is not null && Order is { } shown && found.Version != shown.Version)
             Meet(shown, found);
         else
@@ -43,16 +48,17 @@ public sealed class OrderWork(OrderDesk desk, string number)
     }
 
     /// <summary>Does one act on the version shown. True when it was done; otherwise <see cref="Refusal"/> says why not and everything typed stays.</summary>
-    public async Task<bool> ActAsync<T>(Func<Order, Task<Outcome<T>>> act, string said)
+    public Task<bool> ActAsync<T>(Func<Order, Task<Outcome<T>>> act, string said) => _hand.ActAsync(async () =>
     {
         var outcome = await act(Order!);
+        var found = outcome.Succeeded || outcome.Refusal.IsStale ? await desk.FindAsync(Number) : null;
         (Refusal, Said) = (outcome.Refusal, outcome.Succeeded ? said : null);
         if (outcome.Succeeded)
-            (Order, Newer, Changes) = (await desk.FindAsync(Number), null, []);
-        else if (outcome.Refusal.IsStale && await desk.FindAsync(Number) is { } found)
+            (Order, Newer, Changes) = (found, null, []);
+        else if (found is not null)
             Wait(Order!, found);
         return outcome.Succeeded;
-    }
+    });
 
     /// <summary>Something is missing before the act can be tried.</summary>
     public void Refuse(Refusal refusal) => (Refusal, Said) = (refusal, null);

@@ -1,6 +1,7 @@
 using GrindShop.Shop;
 using GrindShop.Shop.Blanks;
 using GrindShop.Shop.Buying;
+using GrindShop.Web.Shell;
 
 namespace GrindShop.Web.Office;
 
@@ -10,6 +11,8 @@ namespace GrindShop.Web.Office;
 /// </summary>
 public sealed class BuyingWork(Purchasing purchasing, string number)
 {
+    private readonly OneHand _hand = new();
+
     public string Number { get; } = number;
 
     /// <summary>What the screen shows; null where there is no such order.</summary>
@@ -25,18 +28,20 @@ public sealed class BuyingWork(Purchasing purchasing, string number)
 
     public async Task HearAsync()
     {
-        var found = await purchasing.FindAsync(Number);
+        var (isToShow, found) = await _hand.ReadAsync(() => purchasing.FindAsync(Number));
+        if (!isToShow)
+            return;
         if (Order is { } shown && found is not null && found.Version != shown.Version)
             (Refusal, Said) = (null, $"{found.History[^1].By}: {found.History[^1].What}");
         Order = found;
     }
 
     /// <summary>Does one act on the version shown; what was refused is said, and a newer state is shown.</summary>
-    public async Task<bool> ActAsync<T>(Func<PurchaseOrder, Task<Outcome<T>>> act, string said)
+    public Task<bool> ActAsync<T>(Func<PurchaseOrder, Task<Outcome<T>>> act, string said) => _hand.ActAsync(async () =>
     {
         var outcome = await act(Order!);
         Order = await purchasing.FindAsync(Number);
         (Refusal, Said) = (outcome.Refusal, outcome.Succeeded ? said : null);
         return outcome.Succeeded;
-    }
+    });
 }
