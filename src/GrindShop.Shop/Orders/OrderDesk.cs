@@ -133,12 +133,12 @@ public sealed class OrderDesk(IDbContextFactory<ShopDb> factory, Catalog catalog
         return await ChangeAsync(number, version, async (db, order) =>
         {
             var judged = await JudgedToday.ToPromiseAsync(catalog, db, order, cancel);
-            return (judged.Refusal ?? Later(judged.PromisedOn(today), suggested)) is { } refusal ? refusal : order.Accept(promisedOn, today, by, clock.GetUtcNow());
+            return (judged.Refusal ?? Later(judged.PromisedOn(today), suggested, promisedOn)) is { } refusal ? refusal : order.Accept(promisedOn, today, by, clock.GetUtcNow());
         }, cancel);
     }
 
-    private static Refusal? Later(DateOnly usual, DateOnly? suggested) => usual > suggested
-        ? new Refusal("laterDay", $"Meanwhile blanks have become scarcer: the shop's own day is now {LetterParts.Day(usual)}. Nothing is promised yet; look at the day and promise again.")
+    private static Refusal? Later(DateOnly usual, DateOnly? suggested, DateOnly promised) => usual > suggested && usual > promised
+        ? new Refusal("laterDay", $"Since this page was shown the shop's own day has become later: {LetterParts.Day(usual)}. Nothing is promised yet; look at the day and promise again.")
         : null;
 
     public Task<Outcome<Order>> DeclineAsync(string number, uint version, string why, string by, CancellationToken cancel = default) =>

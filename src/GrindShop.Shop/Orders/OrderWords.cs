@@ -20,7 +20,7 @@ public static class OrderWords
 
     /// <summary>The state of an order; one of repairs alone waits for the cam itself, not for a blank.</summary>
     public static string StateWords(this Order order) =>
-        order.State == OrderState.Accepted && order.Cams.All(cam => !cam.NeedsBlank) ? "accepted, waiting for its job" : order.State.Words();
+        order.State == OrderState.Accepted && order.ToldCams.All(cam => !cam.NeedsBlank) ? "accepted, waiting for its job" : order.State.Words();
 
     /// <summary>How many pieces of a cam are wanted.</summary>
     public static string Pieces(int wanted) => wanted == 0 ? "none" : $"{wanted}";
@@ -28,7 +28,7 @@ public static class OrderWords
     /// <summary>What is said of one cam, with its place and engine in front where the order has several.</summary>
     public static string OfCam(this Order order, int ordinal, IReadOnlyList<EngineFamily> families, string text)
     {
-        if (order.Cams.Count == 1 && order.First.Ordinal == ordinal)
+        if (order.ToldCams.Count == 1 && order.First.Ordinal == ordinal)
             return text;
         var engine = order.Cam(ordinal) is not { } cam ? "taken out" : families.FirstOrDefault(family => family.Code == cam.Spec.EngineFamily)?.Name ?? cam.Spec.EngineFamily;
         return $"Cam {ordinal}{(engine is null ? "" : $" ({engine})")}: {text}";

@@ -51,8 +51,11 @@ public sealed record BlankEffect(IReadOnlyList<JobEffect> Fates, string Pieces =
         return new BlankEffect(fates, now.Quantity == cam.Quantity ? "" : PiecesSaid(cam, now.Quantity, cam.Shipped + GoOn(fates)));
     }
 
+    /// <summary>Pieces that are shipped, or at work and stay so.</summary>
+    public int Begun(OrderCam cam) => cam.Shipped + GoOn(Fates);
+
     /// <summary>Why so few pieces cannot be agreed: more are shipped or cut already; null where they can.</summary>
-    public Refusal? TooFew(OrderCam cam, int quantity) => cam.Shipped + GoOn(Fates) is var begun && begun > quantity
+    public Refusal? TooFew(OrderCam cam, int quantity) => Begun(cam) is var begun && begun > quantity
         ? new Refusal("tooFew", $"{begun} of cam {cam.Ordinal} {(begun == 1 ? "is" : "are")} shipped or cut already: at least that many stay in the order.")
         : null;
 

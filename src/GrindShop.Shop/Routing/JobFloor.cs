@@ -67,6 +67,7 @@ public sealed class JobFloor(IDbContextFactory<ShopDb> factory, CustomerMail mai
         .Include(job => job.History.OrderBy(line => line.Id))
         .Include(job => job.Order).ThenInclude(order => order.Customer)
         .Include(job => job.Order).ThenInclude(order => order.History)
+        .Include(job => job.Order).ThenInclude(order => order.Revisions)
         .Include(job => job.Cam)
         .Include(job => job.BlankLot).ThenInclude(lot => lot!.BlankPart).ThenInclude(part => part.EngineFamily)
         .AsSplitQuery();

@@ -10,7 +10,8 @@ namespace GrindShop.Shop.Routing;
 /// <summary>What a revision would do, before it is agreed.</summary>
 /// <param name="Answer">The shop's answer to the new specification; null for a cam that came in.</param>
 /// <param name="BlankEffect">What becomes of blanks and jobs, in words.</param>
-public sealed record RevisionPreview(FeasibilityAnswer? Answer, string BlankEffect);
+/// <param name="Shortage">What has to be bought for the pieces that wait, in words; null where enough blanks are free.</param>
+public sealed record RevisionPreview(FeasibilityAnswer? Answer, string BlankEffect, string? Shortage);
 
 /// <summary>Changes and ends accepted orders with their jobs and blanks, each all in one transaction.</summary>
 public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog catalog, JobFloor floor, CustomerMail mail, TimeProvider clock)
@@ -20,14 +21,28 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
     {
         if (order.Cam(terms.Cam) is not { } cam)
             return new Refusal("noSuchCam", $"Order {order.Number} has no cam {terms.Cam}.");
-        var look = await LookAsync(cam, terms, cancel);
+        var look = await LookAsync(order, cam, terms, cancel);
         if (look.Refusal is { } refusal)
             return refusal;
         var jobs = (await floor.JobsOfAsync(order.Number, cancel)).Where(job => job.OrderCamId == cam.Id);
         var part = cam.NeedsBlank ? terms.PartNumber ?? look.Answer?.Best?.PartNumber : null;
         await using var db = await factory.CreateDbContextAsync(cancel);
         var effect = await EffectAsync(db, cam, [.. jobs], terms with { PartNumber = part }, look.Answer, cancel);
-        return effect.TooFew(cam, terms.Quantity ?? cam.Quantity) is { } tooFew ? tooFew : new RevisionPreview(look.Answer, effect.Words);
+        var pieces = terms.Quantity ?? cam.Quantity;
+        return effect.TooFew(cam, pieces) is { } tooFew ? tooFew
+            : new RevisionPreview(look.Answer, effect.Words, await ShortageAsync(db, order, part, look.Answer, pieces - effect.Begun(cam), cancel));
+    }
+
+    /// <summary>As at acceptance, blanks that other accepted orders wait for are not counted again.</summary>
+    private async Task<string?> ShortageAsync(ShopDb db, Order order, string? part, FeasibilityAnswer? answer, int waiting, CancellationToken cancel)
+    {
+        if (part is null || answer is null || waiting <= 0)
+            return null;
+        var fit = (await catalog.JudgeAsync(db, answer.Grind, cancel)).Blanks.FirstOrDefault(fit => fit.PartNumber == part);
+        var promised = (await db.WaitingCamsAsync(cancel)).Where(cams => cams.Order != order.Number && cams.PartNumber == part).Sum(cams => cams.Count);
+        var days = (await catalog.ContentAsync(db, cancel)).Blank(part)?.Part.LeadTimeDays;
+        return fit is null || fit.Available - promised >= waiting ? null
+            : $"Blank {part}: {waiting} needed, {fit.Available} free{(promised > 0 ? $", and accepted orders wait for {promised} of them" : "")}. What is missing is bought, {days} days: look at the price and the day.";
     }
 
     /// <summary>Revises a cam of an accepted order. A blank that is not wanted any more goes back to its lot; its piece waits for another.</summary>
@@ -40,7 +55,8 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
             return stale;
         if (order!.Cam(terms.Cam) is not { } cam)
             return new Refusal("noSuchCam", $"Order {number} has no cam {terms.Cam}.");
-        var look = await LookAsync(cam, terms, cancel);
+        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({Turn.Promises})", cancel);
+        var look = await LookAsync(order, cam, terms, cancel);
         if (look.Refusal is { } refusal)
             return refusal;
         var effect = await EffectAsync(db, cam, jobs.FindAll(job => job.OrderCamId == cam.Id), terms, look.Answer, cancel);
@@ -70,7 +86,7 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         await using var db = await factory.CreateDbContextAsync(cancel);
         if (await OrderDesk.Whole(db).AsNoTrackingWithIdentityResolution().SingleOrDefaultAsync(one => one.Number == number, cancel) is not { } copy || copy.Cam(terms.Cam) is not { } cam)
             return new Refusal("noSuchCam", $"Order {number} has no cam {terms.Cam}.");
-        var look = await LookAsync(cam, terms, cancel);
+        var look = await LookAsync(copy, cam, terms, cancel);
         if (look.Refusal is { } refusal)
             return refusal;
         var now = clock.GetUtcNow();
@@ -107,9 +123,9 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
         return cancelled;
     }
 
-    /// <summary>A specification that stays as it is keeps the answer it was ordered on.</summary>
-    private async Task<CamLook> LookAsync(OrderCam cam, RevisionTerms terms, CancellationToken cancel) =>
-        terms.Spec == cam.Spec ? new CamLook([], [], cam.Answer) : await catalog.LookAsync(cam.Entry with { Spec = terms.Spec, Quantity = Math.Max(1, terms.Quantity ?? cam.Quantity) }, cancel);
+    /// <summary>A specification that stays as it is keeps the answer it was ordered on; a cam that was only drawn up was never ordered.</summary>
+    private async Task<CamLook> LookAsync(Order order, OrderCam cam, RevisionTerms terms, CancellationToken cancel) =>
+        terms.Spec == cam.Spec && !order.IsDrawnUp(cam) ? new CamLook([], [], cam.Answer) : await catalog.LookAsync(cam.Entry with { Spec = terms.Spec, Quantity = Math.Max(1, terms.Quantity ?? cam.Quantity) }, cancel);
 
     /// <summary>A blank that is kept for another grind is judged by its own lot: that may have less metal, and the figures on the floor are those of the blank in hand.</summary>
     private async Task<BlankEffect> EffectAsync(ShopDb db, OrderCam cam, IReadOnlyList<Job> jobs, RevisionTerms terms, FeasibilityAnswer? answer, CancellationToken cancel)

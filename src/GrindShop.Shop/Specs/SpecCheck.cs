@@ -118,9 +118,9 @@ public static class SpecCheck
         if (spec.FiringOrder is { Length: <= LongestFiringOrder } order && FiringOrder.Parse(order, family.Cylinders).Problem is { } problem)
             yield return new FieldProblem("firingOrder", $"{problem} A firing order of this engine names its cylinders 1 to {family.Cylinders} once each, such as {family.FiringOrder}.");
         if (spec.Side is not null && !family.HasSides)
-            yield return new FieldProblem("side", "This engine has one camshaft; leave the side blank.");
+            yield return new FieldProblem("side", "This engine has one camshaft; leave the side empty.");
         if (spec.DistributorGear is not null && family.Gear == GearPosition.None)
-            yield return new FieldProblem("distributorGear", "This engine has no distributor; leave the gear blank.");
+            yield return new FieldProblem("distributorGear", "This engine has no distributor; leave the gear empty.");
         if (spec.MechanicalFuelPump == true && !family.FuelPumpLobe)
             yield return new FieldProblem("mechanicalFuelPump", "This engine's cam drives no mechanical fuel pump; leave it empty or say no.");
     }

@@ -57,6 +57,9 @@ public sealed partial class RevisionForm
 
     private OrderCam Cam => Order.Cam(Ordinal) ?? Order.First;
 
+    /// <summary>Pieces before anything is typed: those that are agreed, or one of a cam that is only drawn up.</summary>
+    private int Agreed => Order.IsDrawnUp(Cam) ? 1 : Cam.Quantity;
+
     private IEnumerable<BlankFit> Usable => (_preview?.Answer ?? Cam.Answer)?.Blanks.Where(fit => fit.Usable) ?? [];
 
     /// <summary>The blank chosen here, the agreed one while it still fits, or the best.</summary>
@@ -87,16 +90,14 @@ public sealed partial class RevisionForm
     protected override void OnInitialized()
     {
         _typing = new SpecTyping(Cam.Spec, Content);
-        _seen = (_quantity, _promise) = (Cam.Quantity, Order.PromisedOn ?? Today);
-        if (Order.IsDrawnUp(Cam))
-            _quantity = 1;
+        _seen = (_quantity, _promise) = (Agreed, Order.PromisedOn ?? Today);
         _agreedBy = Order.AcceptedBy ?? Order.Customer.Name;
     }
 
     /// <summary>What somebody else has agreed meanwhile is taken over where it was not typed over here.</summary>
     protected override void OnParametersSet()
     {
-        var now = (Quantity: Cam.Quantity, Promise: Order.PromisedOn ?? Today);
+        var now = (Quantity: Agreed, Promise: Order.PromisedOn ?? Today);
         var isOther = _typing.Follow(Cam.Spec) || now != _seen;
         (_quantity, _promise, _seen) = (Shell.Carry.Of(_seen.Quantity, _quantity, now.Quantity), Shell.Carry.Of(_seen.Promise, _promise, now.Promise), now);
         if (isOther)

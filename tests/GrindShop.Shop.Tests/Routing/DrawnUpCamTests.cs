@@ -1,9 +1,13 @@
+using GrindShop.Shop.Blanks;
+using GrindShop.Shop.Feasibility;
 using GrindShop.Shop.Orders;
 using GrindShop.Shop.Routing;
+using GrindShop.Shop.Specs;
 using GrindShop.Shop.Tests.Orders;
 using GrindShop.Shop.Tests.Records;
 using GrindShop.Shop.Tests.Specs;
 using GrindShop.Testing;
+using Microsoft.EntityFrameworkCore;
 
 namespace GrindShop.Shop.Tests.Routing;
 
@@ -96,6 +100,42 @@ public sealed class DrawnUpCamTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task It_is_agreed_with_pieces_whole_and_as_the_rules_of_the_day_allow()
+    {
+        var drawn = await DrawUpAsync();
+        Assert.Equal("noPieces", (await AgreeAsync(0, 0)).Refusal!.Code);
+        var (rule, _) = (await _shop.Rules.FindAsync($"lifter/{Key((await PartAsync()).Alloy)}/hydraulicRoller"))!.Value;
+        Assert.True((await _shop.Rules.ChangeAsync(new RuleEdit(rule.Key, rule.Version, RuleVerdict.No, "Rollers pit it.", "two came back"), "Owner")).Succeeded);
+        Assert.Equal("doesNotFit", (await AgreeAsync(1, 100)).Refusal!.Code);
+
+        var regrind = new CamEntry { Kind = WorkKind.Regrind, Spec = drawn.Spec with { Intake = new LobeWish(), Exhaust = new LobeWish() }, ReceivedCondition = "Worn.", IsExpected = true };
+        Assert.True((await _shop.Desk.RemoveCamAsync(_number, (await OrderAsync()).Version, 2, "Desk")).Succeeded);
+        var order = await OrderAsync();
+        var asked = await _shop.Desk.AddCamAsync(_number, order.Version, regrind, "Desk");
+        Assert.True(asked.Refusal is not null || (await AgreeAsync(1, 100, asked.Value!.Cams[^1].Ordinal)).Refusal is not null);
+        Assert.Equal(1, (await OrderAsync()).Pieces);
+    }
+
+    [Fact]
+    public async Task Questions_of_the_customer_do_not_speak_of_it()
+    {
+        await DrawUpAsync();
+        Assert.Equal("Which gear?", (await OrderAsync()).OfCam(1, [], "Which gear?"));
+    }
+
+    [Fact]
+    public async Task Blanks_that_others_wait_for_are_told_before_it_is_agreed()
+    {
+        await DrawUpAsync();
+        var order = await OrderAsync();
+        var free = (await _shop.Desk.JudgeTodayAsync(order)).Fits[1];
+        var preview = (await _shop.Changing.PreviewAsync(order, Terms(order, CamIntake.MostPieces, 100, 2))).Value!;
+        Assert.True(free.Usable);
+        Assert.StartsWith($"Blank {_part}: {CamIntake.MostPieces} needed, ", preview.Shortage, StringComparison.Ordinal);
+        Assert.Null((await _shop.Changing.PreviewAsync(order, Terms(order, 1, 100, 2))).Value!.Shortage);
+    }
+
+    [Fact]
     public async Task Order_ships_without_a_cam_that_was_never_agreed()
     {
         await DrawUpAsync();
@@ -119,21 +159,30 @@ public sealed class DrawnUpCamTests : IAsyncLifetime
     private async Task<Outcome<OrderRevision>> AgreeAsync(int pieces, decimal priceChange, int cam = 2)
     {
         var order = await OrderAsync();
-        var terms = new RevisionTerms
-        {
-            Cam = cam,
-            Spec = order.Cam(cam)!.Spec,
-            PartNumber = _part,
-            Quantity = pieces,
-            PriceChange = priceChange,
-            PriceReason = "another cam",
-            PromisedOn = order.PromisedOn!.Value,
-            AgreedBy = "Una Thornquist",
-            AgreedHow = OrderChannel.Phone,
-            Why = "One more is wanted.",
-        };
-        return await _shop.Changing.ReviseAsync(_number, order.Version, terms, "Desk");
+        return await _shop.Changing.ReviseAsync(_number, order.Version, Terms(order, pieces, priceChange, cam), "Desk");
     }
+
+    private RevisionTerms Terms(Order order, int pieces, decimal priceChange, int cam) => new()
+    {
+        Cam = cam,
+        Spec = order.Cam(cam)!.Spec,
+        PartNumber = order.Cam(cam)!.NeedsBlank ? _part : null,
+        Quantity = pieces,
+        PriceChange = priceChange,
+        PriceReason = "another cam",
+        PromisedOn = order.PromisedOn!.Value,
+        AgreedBy = "Una Thornquist",
+        AgreedHow = OrderChannel.Phone,
+        Why = "One more is wanted.",
+    };
+
+    private async Task<BlankPart> PartAsync()
+    {
+        await using var db = _shop.Db();
+        return await db.BlankParts.SingleAsync(part => part.PartNumber == _part);
+    }
+
+    private static string Key(BlankAlloy alloy) => System.Text.Json.JsonNamingPolicy.CamelCase.ConvertName(alloy.ToString());
 
     private async Task<Order> OrderAsync() => (await _shop.Desk.FindAsync(_number))!;
 }

@@ -13,21 +13,26 @@ public sealed class JudgedToday
     private readonly Order _order;
     private readonly IReadOnlyDictionary<int, string> _parts;
     private readonly IReadOnlyDictionary<int, FeasibilityAnswer> _answers;
-    private readonly ILookup<string, int> _promised;
+    private readonly IReadOnlyDictionary<string, int> _promised;
     private readonly CatalogContent _content;
 
-    private JudgedToday(Order order, IReadOnlyDictionary<int, string> parts, IReadOnlyDictionary<int, FeasibilityAnswer> answers, ILookup<string, int> promised, CatalogContent content) =>
+    private JudgedToday(Order order, IReadOnlyDictionary<int, string> parts, IReadOnlyDictionary<int, FeasibilityAnswer> answers, IReadOnlyDictionary<string, int> promised, CatalogContent content) =>
         (_order, _parts, _answers, _promised, _content) = (order, parts, answers, promised, content);
 
     /// <param name="parts">The blank of each cam by its place in the order; null for those that were quoted.</param>
     public static async Task<JudgedToday> OfAsync(Catalog catalog, ShopDb db, Order order, IReadOnlyDictionary<int, string>? parts, CancellationToken cancel)
     {
+        var before = await db.WaitingCamsAsync(cancel);
         var answers = new Dictionary<int, FeasibilityAnswer>();
         foreach (var cam in order.Cams)
             if (cam is { NeedsBlank: true, Answer: { } answer })
                 answers[cam.Ordinal] = await catalog.JudgeAsync(db, answer.Grind, cancel);
-        var promised = (await db.WaitingCamsAsync(cancel)).Where(cams => cams.Order != order.Number).ToLookup(cams => cams.PartNumber, cams => cams.Count);
+        var after = await db.WaitingCamsAsync(cancel);
+        var promised = before.Concat(after).Where(cams => cams.Order != order.Number).Select(cams => cams.PartNumber).Distinct().ToDictionary(part => part, part => Math.Max(Of(before, part), Of(after, part)));
         return new JudgedToday(order, parts ?? Quoted(order), answers, promised, await catalog.ContentAsync(db, cancel));
+
+        // A blank that is taken or given back between the readings is counted as promised rather than as free.
+        int Of(List<WaitingCams> waiting, string part) => waiting.Where(cams => cams.Order != order.Number && cams.PartNumber == part).Sum(cams => cams.Count);
     }
 
     /// <summary>The same for a promise that is about to be made: until the transaction ends nobody else promises a blank.</summary>
@@ -98,7 +103,7 @@ public sealed class JudgedToday
     }
 
     /// <summary>Blanks of the part that other accepted orders still wait for: they are free, and as good as taken.</summary>
-    private int Promised(string part) => _promised[part].Sum();
+    private int Promised(string part) => _promised.GetValueOrDefault(part);
 
     private int Free(OrderCam cam, string part) => _answers.GetValueOrDefault(cam.Ordinal)?.Blanks.FirstOrDefault(fit => fit.PartNumber == part)?.Available ?? 0;
 

@@ -57,8 +57,10 @@ public sealed partial class Order
             return new Refusal("shipped", $"Cam {cam.Ordinal} has shipped; a new order is needed.");
         if (cam.Shipped > 0 && IsOtherCam(cam, terms.Spec, answer))
             return new Refusal("someShipped", $"{cam.Shipped} of cam {cam.Ordinal} shipped as agreed so far, and their card must stay true. Lower the pieces to {cam.Shipped}, and open a new order for those that shall be ground otherwise.");
+        if (IsDrawnUp(cam) && (terms.Quantity ?? 0) == 0)
+            return new Refusal("noPieces", "Say how many pieces are agreed, or take the cam out again under Work.");
         if (terms.Quantity == 0 && _cams.TrueForAll(one => one == cam || one.Quantity == 0))
-            return new Refusal("lastCam", "Nothing would be left of the order; cancel it instead.");
+            return new Refusal("lastCam", _cams.Exists(IsDrawnUp) ? "Nothing would be left of the order: agree first on the cam that takes its place." : "Nothing would be left of the order; cancel it instead.");
         if (Price + terms.PriceChange <= 0)
             return new Refusal("emptyPrice", "A price stays above zero.");
         if (Differences(cam, terms).Count == 0)
