@@ -8,6 +8,14 @@ public sealed record WaitingCams(string Order, string PartNumber, int Count, Dat
 
 public static class WaitingSets
 {
+    /// <summary>Blanks of the part that accepted orders other than this one wait for: they lie free, and are as good as taken.</summary>
+    internal static int PromisedToOthers(this IEnumerable<WaitingCams> waiting, string part, string order) =>
+        waiting.Where(cams => cams.PartNumber == part && cams.Order != order).Sum(cams => cams.Count);
+
+    /// <summary>Why what lies on the shelf is not enough, and what follows.</summary>
+    internal static string Shortage(string part, int needed, int free, int promised, int days) =>
+        $"Blank {part}: {needed} needed, {free} free{(promised > 0 ? $", and accepted orders wait for {promised} of them" : "")}. What is missing is bought, {days} days.";
+
     extension(ShopDb db)
     {
         public Task<List<WaitingCams>> WaitingCamsAsync(CancellationToken cancel) => (

@@ -36,13 +36,11 @@ public sealed class OrderChanging(IDbContextFactory<ShopDb> factory, Catalog cat
     /// <summary>As at acceptance, blanks that other accepted orders wait for are not counted again.</summary>
     private async Task<string?> ShortageAsync(ShopDb db, Order order, string? part, FeasibilityAnswer? answer, int waiting, CancellationToken cancel)
     {
-        if (part is null || answer is null || waiting <= 0)
+        if (part is null || answer is null || waiting <= 0 || (await catalog.ContentAsync(db, cancel)).Blank(part) is not { Part: var bought })
             return null;
-        var fit = (await catalog.JudgeAsync(db, answer.Grind, cancel)).Blanks.FirstOrDefault(fit => fit.PartNumber == part);
-        var promised = (await db.WaitingCamsAsync(cancel)).Where(cams => cams.Order != order.Number && cams.PartNumber == part).Sum(cams => cams.Count);
-        var days = (await catalog.ContentAsync(db, cancel)).Blank(part)?.Part.LeadTimeDays;
-        return fit is null || fit.Available - promised >= waiting ? null
-            : $"Blank {part}: {waiting} needed, {fit.Available} free{(promised > 0 ? $", and accepted orders wait for {promised} of them" : "")}. What is missing is bought, {days} days: look at the price and the day.";
+        var free = (await catalog.JudgeAsync(db, answer.Grind, cancel)).Blanks.FirstOrDefault(fit => fit.PartNumber == part)?.Available ?? 0;
+        var promised = (await db.WaitingCamsAsync(cancel)).PromisedToOthers(part, order.Number);
+        return free - promised >= waiting ? null : $"{WaitingSets.Shortage(part, waiting, free, promised, bought.LeadTimeDays)} Look at the price and the day.";
     }
 
     /// <summary>Revises a cam of an accepted order. A blank that is not wanted any more goes back to its lot; its piece waits for another.</summary>

@@ -108,11 +108,16 @@ public sealed class DrawnUpCamTests : IAsyncLifetime
         Assert.True((await _shop.Rules.ChangeAsync(new RuleEdit(rule.Key, rule.Version, RuleVerdict.No, "Rollers pit it.", "two came back"), "Owner")).Succeeded);
         Assert.Equal("doesNotFit", (await AgreeAsync(1, 100)).Refusal!.Code);
 
-        var regrind = new CamEntry { Kind = WorkKind.Regrind, Spec = drawn.Spec with { Intake = new LobeWish(), Exhaust = new LobeWish() }, ReceivedCondition = "Worn.", IsExpected = true };
-        Assert.True((await _shop.Desk.RemoveCamAsync(_number, (await OrderAsync()).Version, 2, "Desk")).Succeeded);
-        var order = await OrderAsync();
-        var asked = await _shop.Desk.AddCamAsync(_number, order.Version, regrind, "Desk");
-        Assert.True(asked.Refusal is not null || (await AgreeAsync(1, 100, asked.Value!.Cams[^1].Ordinal)).Refusal is not null);
+        var gear = new CamEntry
+        {
+            Kind = WorkKind.GearReplacement,
+            Spec = new CamSpec { EngineFamily = drawn.Spec.EngineFamily },
+            ReceivedCondition = "Worn.",
+            Gear = new GearSwap { Marks = "M-1", Old = CamGear.PressedIron, New = CamGear.PressedIron },
+        };
+        var ordinal = (await _shop.Desk.AddCamAsync(_number, (await OrderAsync()).Version, gear, "Desk")).Value!.Cams[^1].Ordinal;
+        Assert.True((await _shop.Desk.SetWorkAsync(_number, (await OrderAsync()).Version, ordinal, gear with { Kind = WorkKind.Regrind, Gear = null }, "Desk")).Succeeded);
+        Assert.Equal("badSpec", (await AgreeAsync(1, 100, ordinal)).Refusal!.Code);
         Assert.Equal(1, (await OrderAsync()).Pieces);
     }
 

@@ -28,11 +28,10 @@ public sealed class JudgedToday
             if (cam is { NeedsBlank: true, Answer: { } answer })
                 answers[cam.Ordinal] = await catalog.JudgeAsync(db, answer.Grind, cancel);
         var after = await db.WaitingCamsAsync(cancel);
-        var promised = before.Concat(after).Where(cams => cams.Order != order.Number).Select(cams => cams.PartNumber).Distinct().ToDictionary(part => part, part => Math.Max(Of(before, part), Of(after, part)));
-        return new JudgedToday(order, parts ?? Quoted(order), answers, promised, await catalog.ContentAsync(db, cancel));
-
         // A blank that is taken or given back between the readings is counted as promised rather than as free.
-        int Of(List<WaitingCams> waiting, string part) => waiting.Where(cams => cams.Order != order.Number && cams.PartNumber == part).Sum(cams => cams.Count);
+        var promised = before.Concat(after).Select(cams => cams.PartNumber).Distinct()
+            .ToDictionary(part => part, part => Math.Max(before.PromisedToOthers(part, order.Number), after.PromisedToOthers(part, order.Number)));
+        return new JudgedToday(order, parts ?? Quoted(order), answers, promised, await catalog.ContentAsync(db, cancel));
     }
 
     /// <summary>The same for a promise that is about to be made: until the transaction ends nobody else promises a blank.</summary>
@@ -96,13 +95,9 @@ public sealed class JudgedToday
         null => null,
     };
 
-    private string Shortage(OrderCam cam, BlankFit fit)
-    {
-        var promised = Promised(fit.PartNumber) is > 0 and var count ? $", and accepted orders wait for {count} of them" : "";
-        return $"Blank {fit.PartNumber}: {Wanted(fit.PartNumber)} needed, {Free(cam, fit.PartNumber)} free{promised}. What is missing is bought, {fit.LeadTimeDays} days.";
-    }
+    private string Shortage(OrderCam cam, BlankFit fit) =>
+        WaitingSets.Shortage(fit.PartNumber, Wanted(fit.PartNumber), Free(cam, fit.PartNumber), Promised(fit.PartNumber), fit.LeadTimeDays);
 
-    /// <summary>Blanks of the part that other accepted orders still wait for: they are free, and as good as taken.</summary>
     private int Promised(string part) => _promised.GetValueOrDefault(part);
 
     private int Free(OrderCam cam, string part) => _answers.GetValueOrDefault(cam.Ordinal)?.Blanks.FirstOrDefault(fit => fit.PartNumber == part)?.Available ?? 0;

@@ -141,6 +141,23 @@ public sealed class JudgedTodayTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Promise_waits_while_another_is_being_made()
+    {
+        await QuoteAsync();
+        await using var other = _shop.Db();
+        await using var making = await other.Database.BeginTransactionAsync();
+        await other.Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({Turn.Promises})");
+
+        var accepting = AcceptAsync(null);
+        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
+        while (await other.Database.SqlQuery<int>($"SELECT count(*)::int AS \"Value\" FROM pg_locks WHERE locktype = 'advisory' AND NOT granted AND database = (SELECT oid FROM pg_database WHERE datname = current_database())").SingleAsync(patience.Token) == 0)
+            await Task.Yield();
+        Assert.False(accepting.IsCompleted);
+        await making.CommitAsync();
+        Assert.True((await accepting).Succeeded);
+    }
+
+    [Fact]
     public async Task Desk_promises_no_day_that_has_become_later_since_it_was_shown()
     {
         var other = await OtherAsync();
