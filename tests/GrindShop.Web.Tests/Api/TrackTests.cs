@@ -38,6 +38,17 @@ public sealed class TrackTests(ShopApp app) : IClassFixture<ShopApp>
     }
 
     [Fact]
+    public async Task A_cam_that_is_only_drawn_up_is_not_told()
+    {
+        var order = await TwoCamsAsync();
+        order = (await Desk.AddCamAsync(order.Number, order.Version, order.First.Entry, "Desk")).Value!;
+        Assert.Equal(3, order.Cams.Count);
+        using var client = app.CreateClient();
+        var track = JsonDocument.Parse(await client.GetStringAsync($"/api/v1/track/{order.TrackingCode}")).RootElement;
+        Assert.Equal([1, 2], track.GetProperty("cams").EnumerateArray().Select(cam => cam.GetProperty("cam").GetInt32()));
+    }
+
+    [Fact]
     public async Task Every_piece_that_has_shipped_has_its_card_in_the_mail_and_on_the_customers_page()
     {
         var order = await AcceptAsync((await app.Services.GetRequiredService<SpecIntake>().SubmitAsync(Some.Enquiry with { Quantity = 2, Contact = new Contact { Name = "Aldo Brenninck", Email = "aldo@example.com" } }, "Desk")).Order!);
